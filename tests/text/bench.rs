@@ -28,7 +28,7 @@ fn what_one_bake_noted_is_shown() {
     let said = day::observations(&noted, british()).replace('\u{A0}', " ");
     assert_eq!(
         said,
-        "Dough at 22 °C and bulk rise 75 min, 60 min expected."
+        "Dough at 22 °C and bulk rise 1 h 15 min, 1 h expected."
     );
     is_plain(&said);
 }

@@ -61,7 +61,7 @@ fn a_class_is_listed_bench_by_bench_and_load_by_load() {
     );
     assert_eq!(
         view.loads[1],
-        "Load 2: loaves 6 to 10, in at 40\u{A0}min, out at 70\u{A0}min"
+        "Load 2: loaves 6 to 10, in at 40\u{A0}min, out at 1\u{A0}h\u{A0}10\u{A0}min"
     );
 }
 

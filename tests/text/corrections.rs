@@ -66,11 +66,14 @@ fn a_rise_that_deviates_is_shown_with_the_place_that_corrects_it() {
     assert_eq!(
         cold,
         "The dough is at 22 °C instead of 25 °C: it rises later than planned. The bulk rise takes \
-         78 min instead of 60 min."
+         1 h 18 min instead of 1 h."
     );
     is_plain(&cold);
     let tap = day::rise_place(&place, rise.now, british());
-    assert_eq!(plain(&tap), "Put it in a warmer place, 29 °C: up in 61 min");
+    assert_eq!(
+        plain(&tap),
+        "Put it in a warmer place, 29 °C: up in 1 h 1 min"
+    );
     let tap = day::rise_place(&place, rise.now, american());
     assert!(plain(&tap).contains("84 °F"), "{tap}");
     let late = RiseDeviation {

@@ -33,8 +33,10 @@ fn the_numbers_of_a_rise_multiply() {
             let planned = plan(&sheet, room, Target::Open);
             let bulk = planned.run.rises.bulk.as_ref().unwrap();
             let said = plain(&day::rise_difference(bulk, celsius(room), british()));
+            // The known rise of these examples is one hour.
+            assert!(said.starts_with("1 h (known"), "{said}");
             let found = numbers(&said);
-            let [known, dough, warmth] = [found[0], found[2], found[3]];
+            let [known, dough, warmth] = [60.0 * found[0], found[2], found[3]];
             let due = bulk.due.minutes();
             // Half of the last digit of the last factor.
             let off = known * dough * 0.005 + 0.5;

@@ -15,6 +15,7 @@
 mod allergens;
 mod bench;
 mod bench_steps;
+mod bench_waits;
 #[path = "../properties/cases.rs"]
 mod cases;
 mod cautions;
@@ -41,6 +42,7 @@ mod paper_fit;
 mod paste_conflicts;
 mod pictures;
 mod plain_speech;
+mod preferment_conflicts;
 mod reading;
 mod reading_anything;
 mod reading_others;

@@ -114,6 +114,13 @@ fn reference_work() -> Result<f64, RiseError> {
 }
 
 impl Ripeness {
+    /// How many times as active its yeast would have to be for it to be ripe just at its end; `None`
+    /// where no yeast has worked.
+    #[must_use]
+    pub fn activity_to_be_ripe(&self) -> Option<Factor> {
+        Factor::from_number(RIPE.0 / self.of_reference.number()).ok()
+    }
+
     /// How it came about.
     #[must_use]
     pub fn working(&self) -> Vec<WorkingLine> {

@@ -105,12 +105,15 @@ pub fn bench_screen(
     );
     let until = match step {
         Some(step) => course.can_begin(step),
-        None => Some(results.solved.table),
+        None => Some(results.ready_to_cut()),
     };
     BenchScreen {
         step,
         idle_until: until.filter(|until| !is_due && *until > now.instant()),
-        waits_for: waits_for.filter(|_| !is_due),
+        // A rise that runs beside other work is watched too.
+        waits_for: waits_for
+            .or_else(|| course.last_running(course.by_themselves()))
+            .filter(|_| !is_due),
         previous: course.last_done(),
         number: done.saturating_add(1).min(order.len()),
         of: order.len(),
@@ -151,6 +154,12 @@ impl<'c> Course<'c> {
         steps
             .filter(|at| doing(at.work) != Doing::ByItself)
             .collect()
+    }
+
+    /// The steps that begin when the work before them is done.
+    fn by_themselves(self) -> impl Iterator<Item = StepAt> {
+        let steps = self.results.plan.steps().iter().map(|step| step.at);
+        steps.filter(|at| doing(at.work) == Doing::ByItself)
     }
 
     /// What a step waits for.
@@ -216,7 +225,7 @@ impl<'c> Course<'c> {
     }
 
     /// When a step can begin: as planned, and not before what runs for it is over.
-    fn can_begin(self, at: StepAt) -> Option<Instant> {
+    pub(super) fn can_begin(self, at: StepAt) -> Option<Instant> {
         let planned = self.results.find(at).map(|(_, timed)| timed.begins);
         let running = self.last_running(self.inputs(at).map(|input| input.at));
         let ends = running.and_then(|running| self.ends(running));

@@ -2,6 +2,7 @@
 
 use std::num::NonZeroU32;
 
+use super::bench_course::Course;
 use super::bench_step::BenchStep;
 use super::day_results::DayResults;
 use super::input::DayInput;
@@ -224,7 +225,14 @@ impl Asked<'_> {
                 core: core.filter(|_| is_last),
             })
         } else if work == StepKind::Cool {
-            let cut = self.ends();
+            // The bread may lie ready before the plan ends.
+            let ends = self.ends();
+            let ready = self.results.ready_to_cut();
+            let cut = if ready > self.timed.begins && ready < ends {
+                ready
+            } else {
+                ends
+            };
             Some(BenchStep::Cool { core, cut })
         } else {
             None
@@ -240,7 +248,14 @@ impl Asked<'_> {
         let place = self.results.plan.place(self.at);
         let waits = |step: &&Step| place.is_some_and(|place| step.after.contains(&place));
         let next = self.results.plan.steps().iter().find(waits);
-        let begins = next.and_then(|next| Some(self.results.find(next.at)?.1.begins));
+        // At the bench the same time as while there is nothing to do.
+        let begins = next.and_then(|next| match self.input.bench {
+            Some(bench) => {
+                let results = self.results;
+                Course { results, bench }.can_begin(next.at)
+            }
+            None => Some(self.results.find(next.at)?.1.begins),
+        });
         begins.unwrap_or_else(|| self.ends())
     }
 

@@ -2,7 +2,7 @@
 
 use super::bench_course::{Course, Doing, bench_screen, doing};
 use super::day_results::DayResults;
-use crate::engine::plan::{Step, StepAt};
+use crate::engine::plan::{Step, StepAt, StepKind};
 use crate::engine::quantity::Minutes;
 use crate::sheet::Moment;
 use crate::sheet::day::Bench;
@@ -119,6 +119,17 @@ fn run_timer(bench: &mut Bench, results: &DayResults, step: StepAt) {
         .find(step)
         .map(|(one, timed)| one.timer(timed.lasts));
     if let (Some(began), Some(lasts)) = (bench.bake.began(step), lasts) {
-        bench.set_timer(step, Moment::from_instant(began.instant().later(lasts)));
+        let began = began.instant();
+        let ends = began.later(lasts);
+        // The bread may be cool before the plan ends; nothing else is waited for then.
+        let is_last = results.find(step).map(|(_, timed)| timed.ends) == Some(results.solved.table);
+        let lies_ready = results.solved.table.since(results.ready_to_cut());
+        let cools = step.work == StepKind::Cool && is_last && lies_ready < lasts;
+        let ends = if cools {
+            ends.earlier(lies_ready)
+        } else {
+            ends
+        };
+        bench.set_timer(step, Moment::from_instant(ends));
     }
 }

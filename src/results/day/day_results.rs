@@ -5,6 +5,7 @@ use super::in_plan::in_plan;
 use super::input::DayInput;
 use super::nights::nights_between;
 use super::paste_conflicts::{PasteConflict, paste_conflicts};
+use super::preferment_conflicts::{PrefermentConflict, preferment_conflicts};
 use super::ready_range::{ReadyRange, ready_range};
 use super::ready_shares::ReadyInput;
 use super::rises::{RiseInput, Rises, dough_rises};
@@ -13,7 +14,7 @@ use crate::engine::plan::{
     Aim, Around, Conflict, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve,
     usual,
 };
-use crate::engine::quantity::{Minutes, Temperature};
+use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::results::heat::{TimesAsked, planned_phases, times};
 use crate::results::run::{DoughBasis, Run, between};
 use crate::sheet::Moment;
@@ -38,6 +39,8 @@ pub struct DayResults {
     pub bedtime: Option<Bedtime>,
     /// The pastes that cool too slowly for the kitchen's rules.
     pub paste_conflicts: Vec<PasteConflict>,
+    /// The preferments that are not ripe when they leave the fridge.
+    pub preferment_conflicts: Vec<PrefermentConflict>,
     /// The places of the steps in the plan's list, in the order of their start times.
     pub order: Vec<usize>,
     /// The nights between the first step and the table.
@@ -115,6 +118,7 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
     let ready = ready(input, &run, &plan, &solved);
     Ok(DayResults {
         paste_conflicts: paste_conflicts(input, &run),
+        preferment_conflicts: preferment_conflicts(input, &run),
         bedtime: bedtime(input, ready.as_ref(), &plan, &solved),
         ready,
         programme: sum(&planned_phases(run.baking.as_ref().ok(), &sheet.heat)),
@@ -232,6 +236,13 @@ fn held(minutes: f64) -> Minutes {
 }
 
 impl DayResults {
+    /// When the bread is ready to cut, most likely; when the plan ends where that is not known.
+    #[must_use]
+    pub fn ready_to_cut(&self) -> Instant {
+        let ready = self.ready.as_ref();
+        ready.map_or(self.solved.table, |ready| ready.likely)
+    }
+
     /// Returns the steps with their start and end, in the order of the plan's list.
     pub fn steps(&self) -> impl Iterator<Item = (&Step, &Timed)> {
         self.plan.steps().iter().zip(&self.solved.steps)

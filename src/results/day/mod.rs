@@ -7,6 +7,7 @@
 
 mod adjustments;
 mod bedtime;
+mod before_mixing;
 mod bench;
 mod bench_course;
 mod bench_figures;
@@ -27,6 +28,7 @@ mod oven_loads;
 mod part_warmth;
 mod paste_conflicts;
 mod preferment;
+mod preferment_conflicts;
 mod ready_range;
 mod ready_shares;
 mod ready_working;
@@ -43,6 +45,7 @@ mod which_rise;
 
 pub use adjustments::{Adjustment, AdjustmentReason, adjustments};
 pub use bedtime::Bedtime;
+pub use before_mixing::{BeforeMixing, before_mixing};
 pub use bench::{TimerState, begin_bake, finish_bake, last_time, timer_state};
 pub use bench_course::{BenchScreen, Doing, bench_screen, doing, timers_beside};
 pub use bench_figures::bench_step;
@@ -67,6 +70,7 @@ pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, as_shown, part_warmth};
 pub use paste_conflicts::{PasteConflict, PasteCure};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};
+pub use preferment_conflicts::PrefermentConflict;
 pub use ready_range::{ReadyItem, ReadyMargin, ReadyPath, ReadyRange, ready_range};
 pub use ready_shares::{ReadyEnd, ReadyInput};
 pub use rise_comparison::{

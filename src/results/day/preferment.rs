@@ -32,7 +32,7 @@ pub struct PrefermentRise {
 const RIPENS: Minutes = Minutes::known(2880.0);
 
 /// A part as a formula of its own.
-fn alone(part: &Part) -> Formula {
+pub(super) fn alone(part: &Part) -> Formula {
     Formula {
         parts: vec![part.clone()],
     }

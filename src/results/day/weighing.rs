@@ -5,7 +5,7 @@ use super::input::DayInput;
 use crate::engine::batch::{RoundedLine, ScaleReading};
 use crate::engine::formula::{LineAt, PartKind};
 use crate::engine::plan::{StepAt, StepKind, weighed_at};
-use crate::engine::quantity::{Mass, Share, Temperature};
+use crate::engine::quantity::{Mass, Temperature};
 use crate::results::heat::part_matter;
 
 /// What goes in at a step: pastes and preferments whole, then the lines to weigh, in the order of the
@@ -66,7 +66,7 @@ pub struct WeighedLine {
     pub target: Option<Mass>,
     /// Whether the scale would show nothing of it.
     pub below_scale: bool,
-    /// Whether the scale misses it by so much that the dough shows it.
+    /// Whether the scale misses it by more than needs no thought.
     pub is_missed: bool,
     /// The temperature it is to have, where that is not where it is stored.
     pub warm: Option<Temperature>,
@@ -140,14 +140,9 @@ fn weighed_line(input: &DayInput, at: LineAt, untared: &mut Mass) -> WeighedLine
     }
 }
 
-/// A weight that is missed by more than this shows in the dough, as a fraction. Common practice: a
-/// fifth of the yeast is half an hour of rise.
-const SHOWS: f64 = 0.2;
-
-fn is_missed(line: &RoundedLine) -> bool {
-    let missed = line.error_share.map(Share::fraction);
+/// The same lines as are marked where the batch is weighed.
+const fn is_missed(line: &RoundedLine) -> bool {
     line.aids.is_some()
-        && (line.reading == ScaleReading::BelowScale || missed.is_some_and(|share| share > SHOWS))
 }
 
 /// The pastes and preferments that go into the mixer, the steps that made them, and what they weigh.
@@ -178,7 +173,7 @@ const NOTICED: f64 = 2.0;
 
 /// The temperature a line of the final dough is to have, where that was set, or where flour is not as
 /// warm as the room.
-fn warm(input: &DayInput, at: LineAt) -> Option<Temperature> {
+pub(super) fn warm(input: &DayInput, at: LineAt) -> Option<Temperature> {
     let part = input.sheet.formula.parts.get(at.part)?;
     let line = part.lines.get(at.line)?;
     let kitchen = input.kitchen;

@@ -42,7 +42,9 @@ pub use paste::paste;
 pub use paste_cooling::{PasteCooling, paste_coolings};
 pub use paste_result::{PasteResult, expected_steam, pastes};
 pub use phase_minutes::{shown_phases, type_minutes};
-pub use remedies::{DoughQuestion, NamedRemedies, named_remedies, offered_remedies};
+pub use remedies::{
+    DoughQuestion, NamedRemedies, is_met, named_remedies, offered_remedies, simplest_first,
+};
 pub use start_temperatures::{line_start, part_start};
 pub use steam::{
     SteamPrediction, reckon_with_steam, steam_of, stirred_in, weigh_cooked, weigh_cooked_part,

@@ -70,6 +70,45 @@ impl DoughQuestion {
     }
 }
 
+/// A wish met within this needs nothing more, K: no thermometer in a dough tells it more closely.
+/// Common practice.
+const MET: f64 = 0.5;
+
+/// Whether a dough comes off as warm as is wanted.
+///
+/// ```
+/// use softcrumb::engine::quantity::Temperature;
+/// use softcrumb::results::heat::is_met;
+///
+/// let at = Temperature::from_celsius;
+/// assert!(is_met(at(24.6)?, at(25.0)?) && !is_met(at(24.0)?, at(25.0)?));
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn is_met(dough: Temperature, wanted: Temperature) -> bool {
+    (dough - wanted).kelvin().abs() <= MET
+}
+
+/// The remedies with the fewest things to do first; of as many, the one that comes nearest.
+///
+/// ```
+/// use softcrumb::engine::quantity::Temperature;
+/// use softcrumb::results::heat::simplest_first;
+///
+/// let wanted = Temperature::from_celsius(25.0)?;
+/// assert!(simplest_first(Vec::new(), wanted).is_empty());
+/// # Ok::<(), Box<dyn std::error::Error>>(())
+/// ```
+#[must_use]
+pub fn simplest_first(mut remedies: Vec<DoughRemedy>, wanted: Temperature) -> Vec<DoughRemedy> {
+    let away = |remedy: &DoughRemedy| (remedy.reaches - wanted).kelvin().abs();
+    remedies.sort_by(|one, other| {
+        let number = one.steps().count().cmp(&other.steps().count());
+        number.then(away(one).total_cmp(&away(other)))
+    });
+    remedies
+}
+
 /// How many remedies are named or offered at once.
 const SHOWN: usize = 2;
 

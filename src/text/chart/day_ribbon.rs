@@ -255,7 +255,7 @@ pub fn day_ribbon(results: &DayResults, zone: &Zone, options: FormatOptions) -> 
          longest wait is {fifth}.",
         first = format::day_and_clock(solved.begins, zone),
         second = format::day_and_clock(solved.table, zone),
-        third = minutes(solved.table.since(solved.begins)),
+        third = minutes(format::between_clocks(solved.begins, solved.table)),
         fourth = minutes(results.hands),
         fifth = minutes(results.longest_wait)
     )

@@ -7,6 +7,7 @@ use super::rise::signs;
 use crate::engine::formula::Formula;
 use crate::engine::plan::StepKind;
 use crate::results::day::{BenchStep, WhichRise};
+use crate::results::heat::is_met;
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, tr};
 
@@ -99,12 +100,18 @@ pub fn bench_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
     let BenchStep::Mix { dough, wished, .. } = step else {
         return None;
     };
+    let is_colder = wished.is_some_and(|wished| *dough < wished && !is_met(*dough, wished));
     let dough = format::near_temperature(*dough, options);
-    Some(match wished {
+    Some(match *wished {
+        Some(wished) if is_colder => tr!(
+            "Dough at {dough} instead of {wished}, too cold: warm the liquid first, see Heat.",
+            dough = dough,
+            wished = format::temperature(wished, options)
+        ),
         Some(wished) => tr!(
             "Dough at {dough} instead of {wished}: see Heat.",
             dough = dough,
-            wished = format::temperature(*wished, options)
+            wished = format::temperature(wished, options)
         ),
         None => tr!("The dough comes off at {dough}.", dough = dough),
     })
@@ -129,7 +136,13 @@ pub fn bench_meanwhile(
             | BenchStep::WarmUp { .. }
             | BenchStep::CoolPaste { .. }
     );
-    is_watched.then(|| bench_sentence(step, formula, zone, options))
+    let sentence = is_watched.then(|| bench_sentence(step, formula, zone, options))?;
+    // Where and how warm, then what to look for.
+    Some(if let BenchStep::Rise { which, .. } = step {
+        format!("{sentence} {}", signs(which.step().work))
+    } else {
+        sentence
+    })
 }
 
 fn rise(which: WhichRise, at: &str, soonest: &str, latest: &str) -> String {

@@ -2,6 +2,7 @@
 
 mod adjustment;
 mod answer;
+mod before_mixing;
 mod bench;
 mod bench_ahead;
 mod bench_oven;
@@ -26,6 +27,7 @@ pub use answer::{
     fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, start_label, steps_answer,
     table_label, when_answer,
 };
+pub use before_mixing::before_mixing;
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
 pub use bench_step::{bench_meanwhile, bench_note, bench_sentence};
 pub use bench_wait::{
@@ -46,7 +48,7 @@ pub use log::{
     photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
-pub use preferment::{preferment_rise, preferment_working};
-pub use ready::{ready, table_working};
+pub use preferment::{preferment_conflict, preferment_cure, preferment_rise, preferment_working};
+pub use ready::{ready, ready_between, table_working};
 pub use rise::{basis, rise_begins, rise_difference, rise_range, signs};
 pub use step::{StepLine, caution_of, first_of_day, step_line};

@@ -2,10 +2,10 @@
 
 use crate::engine::formula::Formula;
 use crate::engine::plan::{StepAt, StepKind};
-use crate::engine::quantity::{Instant, Minutes};
+use crate::engine::quantity::{Factor, Instant, Minutes};
 use crate::engine::rise::RipenessState;
 use crate::engine::working::WorkingLine;
-use crate::results::day::{DayResults, PrefermentRise};
+use crate::results::day::{DayResults, PrefermentConflict, PrefermentRise};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, tr};
 
@@ -107,4 +107,44 @@ fn mixed(rise: &PrefermentRise, results: &DayResults) -> Option<Instant> {
 pub fn preferment_working(results: &DayResults) -> Vec<WorkingLine> {
     let rises = results.run.rises.preferments.iter().flatten();
     rises.flat_map(PrefermentRise::working).collect()
+}
+
+/// A preferment that is not ripe in time, and what makes it ripe.
+#[must_use]
+pub fn preferment_conflict(
+    conflict: &PrefermentConflict,
+    results: &DayResults,
+    formula: &Formula,
+    zone: &Zone,
+    options: FormatOptions,
+) -> String {
+    let mut rises = results.run.rises.preferments.iter().flatten();
+    let rise = rises.find(|rise| rise.part == conflict.part);
+    let said = rise.map(|rise| preferment_rise(rise, results, formula, zone, options));
+    let said = said.unwrap_or_default();
+    let times = |yeast: Factor| format::plain(yeast.number(), 1, options.numbers);
+    let cure = match (conflict.stand, conflict.yeast) {
+        (Some(stand), Some(yeast)) => tr!(
+            "Let it stand in the room for {stand} before the fridge, or give it {times} times its yeast.",
+            stand = format::minutes(stand, options),
+            times = times(yeast)
+        ),
+        (Some(stand), None) => tr!(
+            "Let it stand in the room for {stand} before the fridge.",
+            stand = format::minutes(stand, options)
+        ),
+        (None, Some(yeast)) => tr!("Give it {times} times its yeast.", times = times(yeast)),
+        (None, None) => return said,
+    };
+    format!("{said} {cure}")
+}
+
+/// What makes it ripe with one tap: a longer stand in the room; `None` where that is not enough.
+#[must_use]
+pub fn preferment_cure(conflict: &PrefermentConflict, options: FormatOptions) -> Option<String> {
+    let stand = conflict.stand?;
+    Some(tr!(
+        "Let it stand in the room for {stand}",
+        stand = format::minutes(stand, options)
+    ))
 }

@@ -12,14 +12,8 @@ use crate::text::{format, format_options::FormatOptions, name, tr};
 /// it; `None` where nothing is left that could be off, or it is too late already.
 #[must_use]
 pub fn ready(results: &DayResults, zone: &Zone, options: FormatOptions) -> Option<String> {
-    let ready = results.ready.as_ref().filter(|ready| !ready.is_certain())?;
-    let (soonest, latest) = ends(ready, zone);
-    let range = tr!(
-        "Ready to cut {likely}, between {soonest} and {latest}.",
-        likely = format::day_and_clock(ready.likely, zone),
-        soonest = soonest,
-        latest = latest
-    );
+    let range = ready_between(results, zone)?;
+    let ready = results.ready.as_ref()?;
     let margin = ready
         .margin(results.aim)
         .map(|margin| ready_margin(margin, options));
@@ -27,6 +21,20 @@ pub fn ready(results: &DayResults, zone: &Zone, options: FormatOptions) -> Optio
         Some(margin) if !margin.is_empty() => format!("{range} {margin}"),
         Some(_) | None => range,
     })
+}
+
+/// "Ready to cut Sat 16:00, between 15:10 and 17:25."; `None` where nothing is left that could be off,
+/// or it is too late already.
+#[must_use]
+pub fn ready_between(results: &DayResults, zone: &Zone) -> Option<String> {
+    let ready = results.ready.as_ref().filter(|ready| !ready.is_certain())?;
+    let (soonest, latest) = ends(ready, zone);
+    Some(tr!(
+        "Ready to cut {likely}, between {soonest} and {latest}.",
+        likely = format::day_and_clock(ready.likely, zone),
+        soonest = soonest,
+        latest = latest
+    ))
 }
 
 /// Both ends by the clock, with their days where these differ from that of the likely time.

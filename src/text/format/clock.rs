@@ -1,6 +1,6 @@
 //! Times of day, as a clock on the wall shows them.
 
-use crate::engine::quantity::Instant;
+use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::civil::{Civil, Clock, Zone};
 use crate::text::{name, tr};
 
@@ -27,6 +27,17 @@ pub fn weekday(at: Instant, zone: &Zone) -> &'static str {
 #[must_use]
 pub fn clock_at(at: Instant, zone: &Zone) -> String {
     clock(civil(at, zone).clock)
+}
+
+/// The time between two clocks as they are shown.
+#[must_use]
+pub fn between_clocks(from: Instant, until: Instant) -> Minutes {
+    let shown = |at: Instant| {
+        let half = at.seconds().saturating_add(30);
+        let whole = half.saturating_sub(half.rem_euclid(60));
+        Instant::from_seconds(whole).unwrap_or(at)
+    };
+    shown(until).since(shown(from))
 }
 
 /// A date: "Sat 28 March".

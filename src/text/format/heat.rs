@@ -1,7 +1,7 @@
 //! Formatting the quantities of heat: times, thicknesses, heights, pressures, rates, heat.
 
 use super::figure::{MINUS, plain, significant};
-use super::quantity::{GAP, with_unit};
+use super::quantity::with_unit;
 use crate::engine::quantity::{
     Altitude, Heat, Length, Minutes, Pressure, Temperature, TemperatureChange, WarmingRate,
 };
@@ -12,7 +12,7 @@ use crate::text::{
 };
 
 /// From here on minutes are written in hours.
-const HOURS_FROM: f64 = 90.0;
+const HOURS_FROM: f64 = 60.0;
 
 /// A time: "50 min", "1 h 52 min", "6 h".
 #[must_use]
@@ -24,15 +24,18 @@ pub fn minutes(time: Minutes, options: FormatOptions) -> String {
     }
     let hours = libm::floor(whole / 60.0);
     let over = whole - hours * 60.0;
-    let hours = with_unit(&plain(hours, 0, options.numbers), "h");
-    if over > 0.0 {
-        format!(
-            "{hours}{GAP}{}",
-            with_unit(&plain(over, 0, options.numbers), tr!("min"))
+    let hours = plain(hours, 0, options.numbers);
+    let time = if over > 0.0 {
+        tr!(
+            "{hours} h {minutes} min",
+            hours = hours,
+            minutes = plain(over, 0, options.numbers)
         )
     } else {
-        hours
-    }
+        tr!("{hours} h", hours = hours)
+    };
+    // A time stays on one line.
+    time.replace(' ', "\u{A0}")
 }
 
 /// A time on one narrow line: "52 min", "2:50 h".
@@ -64,10 +67,18 @@ pub fn about_minutes(time: Minutes, options: FormatOptions) -> String {
     minutes(near.unwrap_or(time), options)
 }
 
-/// A range of minutes: "22 to 31 min".
+/// A range of minutes: "22 to 31 min", "50 min to 1 h 20 min".
 #[must_use]
 pub fn minutes_range(low: Minutes, high: Minutes, options: FormatOptions) -> String {
-    super::range(low.minutes(), high.minutes(), 0, tr!("min"), options)
+    if libm::round(high.minutes()) < HOURS_FROM {
+        return super::range(low.minutes(), high.minutes(), 0, tr!("min"), options);
+    }
+    let (low, high) = (minutes(low, options), minutes(high, options));
+    if low == high {
+        low
+    } else {
+        tr!("{low} to {high}", low = low, high = high)
+    }
 }
 
 /// A thickness: "3 cm", "1.2 in".
@@ -154,10 +165,11 @@ pub fn about_temperature(
     )
 }
 
-/// Minutes for a box: "50".
+/// Minutes for a box: "50"; a mixer's with a tenth, whole ones from an hour on.
 #[must_use]
 pub fn box_minutes(time: Minutes, options: FormatOptions) -> String {
-    super::boxed::boxed(time.minutes(), 1, options)
+    let places = usize::from(time.minutes() < HOURS_FROM);
+    super::boxed::boxed(time.minutes(), places, options)
 }
 
 /// A thickness for a box: "3".

@@ -22,7 +22,9 @@ pub use change::{
     from_to, mass_change, mass_difference, mass_range, points_change, range, relative_change,
     share_range, temperature_change, temperature_range,
 };
-pub use clock::{box_clock, box_date_and_clock, clock, clock_at, date, day_and_clock, weekday};
+pub use clock::{
+    between_clocks, box_clock, box_date_and_clock, clock, clock_at, date, day_and_clock, weekday,
+};
 pub use figure::{figure, plain, significant};
 pub use heat::{
     about_minutes, about_temperature, altitude, box_altitude, box_degrees, box_minutes,

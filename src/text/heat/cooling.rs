@@ -1,7 +1,7 @@
 //! Cooling held against the rules: passes or not, limit by limit.
 
 use crate::engine::heat::{CooledRange, RuleSet, StageResult};
-use crate::text::{Advice, format, format_options::FormatOptions, name, tr};
+use crate::text::{Advice, format, format_options::FormatOptions, language::text, name, tr};
 
 /// Whether a cooling passes at the slow end, and by what it misses.
 #[must_use]
@@ -11,7 +11,7 @@ pub fn verdict(cooled: &CooledRange, rules: RuleSet, options: FormatOptions) -> 
     let slow = stages.iter().find(|stage| !stage.passes);
     let source = slow
         .or(stages.last())
-        .map_or("", |stage| stage.stage.source);
+        .map_or("", |stage| text(stage.stage.source));
     match slow {
         None => Advice {
             means: tr!("It cools fast enough for {whose}.", whose = whose).into(),

@@ -3,7 +3,7 @@
 use crate::engine::formula::Formula;
 use crate::engine::heat::LiquidUse;
 use crate::results::heat::{HeatSource, LoadSource, MixerLoad};
-use crate::text::{chart::listed, tr};
+use crate::text::{chart::listed, language::tr_dynamic, tr};
 
 /// The liquids whose temperature can be chosen: "whole milk", or "liquid" where there are several.
 pub(super) fn liquid_name(load: &MixerLoad) -> String {
@@ -13,7 +13,7 @@ pub(super) fn liquid_name(load: &MixerLoad) -> String {
         .iter()
         .filter(|item| matches!(item.handling, LiquidUse::Water | LiquidUse::Liquid));
     let mut names: Vec<String> = liquids
-        .map(|item| item.component.of.to_lowercase())
+        .map(|item| tr_dynamic(&item.component.of).to_lowercase())
         .collect();
     names.dedup();
     match names.as_slice() {
@@ -65,7 +65,7 @@ fn rest(load: &MixerLoad) -> String {
             matches!(from, LoadSource::Line(_)) && matches!(item.handling, LiquidUse::AsItIs)
         });
     let names: Vec<String> = others
-        .map(|(item, _)| item.component.of.to_lowercase())
+        .map(|(item, _)| tr_dynamic(&item.component.of).to_lowercase())
         .collect();
     match names.as_slice() {
         [only] => only.clone(),

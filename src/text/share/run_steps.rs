@@ -1,7 +1,8 @@
 //! Temperatures and times of the steps, part by part, from the run of the dough.
 
 use crate::engine::formula::PartKind;
-use crate::engine::quantity::Minutes;
+use crate::engine::quantity::{Minutes, Temperature};
+use crate::results::heat::is_met;
 use crate::results::run::{Run, Stage, StageKind};
 use crate::sheet::Sheet;
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -43,16 +44,33 @@ fn said(stage: &Stage, sheet: &Sheet, run: &Run, options: FormatOptions) -> Opti
             "Take it out of the fridge {time} before mixing.",
             time = time
         ),
-        StageKind::Mix => tr!(
-            "Mix {time}; the dough comes to {ends}.",
-            time = time,
-            ends = ends
-        ),
+        StageKind::Mix => {
+            let mixed = tr!(
+                "Mix {time}; the dough comes to {ends}.",
+                time = time,
+                ends = ends
+            );
+            match too_cold(stage.ends, sheet.heat.dough, options) {
+                Some(advice) => format!("{mixed} {advice}"),
+                None => mixed,
+            }
+        }
         StageKind::Bulk => tr!("First rise: {time}.", time = time),
         StageKind::Shape => tr!("Divide and shape: {time}.", time = time),
         StageKind::Proof => tr!("Second rise, in the tin: {time}.", time = time),
         StageKind::Bake => bake(sheet, run, options)?,
         StageKind::Cool => tr!("Let it cool {time} before cutting.", time = time),
+    })
+}
+
+/// That a dough is colder than is wanted, and what to do; `None` where it is warm enough.
+fn too_cold(dough: Temperature, wanted: Temperature, options: FormatOptions) -> Option<String> {
+    (dough < wanted && !is_met(dough, wanted)).then(|| {
+        tr!(
+            "That is colder than the {wanted} wanted, and it will rise slowly: warm the liquid and let \
+             what comes from the fridge stand out first.",
+            wanted = format::temperature(wanted, options)
+        )
     })
 }
 

@@ -6,11 +6,11 @@ use super::began_box::BeganBox;
 use super::bench_heading::STEP_HEADING;
 use super::bench_step_view::Boxes;
 use super::corrections::{Deviations, StepCorrections};
-use super::ready_line::ReadyLine;
+use super::ready_line::ReadyAt;
 use super::results::Day;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::{BenchScreen, bench_step, is_asleep};
+use crate::results::day::{BenchScreen, before_mixing, bench_step, is_asleep};
 use crate::text::{day as day_text, name, tr};
 
 /// Nothing to do until the next step.
@@ -40,6 +40,17 @@ pub fn Waiting(
         });
         called.flatten().unwrap_or_default()
     });
+    let before = memo(move || {
+        let options = day.state.options.get();
+        let wording = day.with_results(|input, results| {
+            let found = before_mixing(input, results, step)?;
+            let formula = &input.sheet.formula;
+            Some(day_text::before_mixing(
+                &found, formula, input.zone, options,
+            ))
+        });
+        wording.flatten()
+    });
     let runs = waits_for.map(|runs| {
         view! {
             <Meanwhile step=runs />
@@ -63,10 +74,11 @@ pub fn Waiting(
         <section class="one-step waits" aria-label=tr!("This step")>
             <h2 id=STEP_HEADING tabindex="-1">{until}</h2>
             <p class="sentence" id="bench-sentence">{move || tr!("Then: {step}", step = next.get())}</p>
+            {move || before.get().map(|before| view! { <p>{before}</p> })}
             <Asleep screen />
             {runs}
             {plain}
-            <ReadyLine />
+            <ReadyAt />
         </section>
     }
 }

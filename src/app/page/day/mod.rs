@@ -25,6 +25,7 @@ mod paste_conflicts;
 mod photo_box;
 mod photos;
 mod place;
+mod preferment_conflicts;
 mod ready_line;
 mod removed_bake;
 mod results;

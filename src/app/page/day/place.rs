@@ -7,6 +7,7 @@ use super::conflicts::Conflicts;
 use super::learnt_card::LearntCard;
 use super::log_card::LogCard;
 use super::paste_conflicts::PasteConflicts;
+use super::preferment_conflicts::PrefermentConflicts;
 use super::results::{Day, clock_now};
 use super::ribbon_card::RibbonCard;
 use super::rise_card::{KnownRises, RiseCard};
@@ -68,6 +69,7 @@ fn Plan() -> impl IntoView {
             <Why />
             <Conflicts />
             <PasteConflicts />
+            <PrefermentConflicts />
             <WhenCard />
             <Show when=move || current.get()>
                 <RibbonCard />

@@ -8,7 +8,7 @@ use crate::app::state::{AppState, after_frame, memo, use_app_state};
 use crate::engine::heat::{DoughRemedy, LiquidAnswer};
 use crate::engine::quantity::Temperature;
 use crate::results::heat::{
-    DoughQuestion, MixingResult, apply_remedy, offered_remedies, set_liquid_temperature,
+    DoughQuestion, MixingResult, apply_remedy, is_met, offered_remedies, set_liquid_temperature,
 };
 use crate::text::{
     ErrorText,
@@ -45,7 +45,9 @@ pub fn RemedyLines() -> impl IntoView {
         let options = state.options.get();
         let wanted = wanted();
         let wording = context.read_mixing(|mixing| match &mixing.liquid {
-            Ok(answer @ LiquidAnswer::OutOfReach(_)) => {
+            Ok(answer @ LiquidAnswer::OutOfReach(_))
+                if !is_met(mixing.dough.temperature, wanted) =>
+            {
                 let morning = Morning {
                     load: &mixing.load,
                     wanted,
@@ -54,7 +56,7 @@ pub fn RemedyLines() -> impl IntoView {
                 };
                 heat::liquid(answer, morning).sentence()
             }
-            Ok(LiquidAnswer::At { .. }) | Err(_) => String::new(),
+            Ok(_) | Err(_) => String::new(),
         });
         wording.unwrap_or_default()
     });
@@ -79,6 +81,9 @@ fn offers(
     remedies: Option<&[DoughRemedy]>,
 ) -> Vec<Offer> {
     let options = state.options.get();
+    if is_met(mixing.dough.temperature, wanted) {
+        return Vec::new();
+    }
     match &mixing.liquid {
         Ok(LiquidAnswer::At { liquid, .. }) => vec![Offer {
             liquid: Some(*liquid),

@@ -6,7 +6,7 @@ use super::HeatContext;
 use crate::app::part::WorkingButton;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::working::WorkingLine;
-use crate::results::heat::DoughQuestion;
+use crate::results::heat::{DoughQuestion, simplest_first};
 use crate::text::{heat, tr};
 
 /// The remedies with the liquid as it is: computed after the frame.
@@ -29,8 +29,10 @@ pub fn Ways() -> impl IntoView {
             .read_mixing(|mixing| heat::standing_names(&mixing.load))
             .flatten()
             .unwrap_or_default();
+        let wanted = context.settings.with(|settings| settings.dough);
         found.with(|found| {
-            let remedies = found.iter().flatten();
+            let remedies = simplest_first(found.clone().unwrap_or_default(), wanted);
+            let remedies = remedies.iter();
             remedies
                 .map(|remedy| {
                     let ice = question.with(|question| {
