@@ -104,7 +104,7 @@ test('a class of twelve is told bench by bench and load by load', async (session
   await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
   await reads(card, /12 students at 6 benches/);
   await page.getByRole('button', { name: 'Make the batch the whole class’s' }).click();
-  await is(() => batch.key('Pieces'), '13 × 450 g');
+  await is(() => batch.key('Pieces'), '130 × 45 g');
 });
 
 /// 13 loaves, six at a time: three loads; each dough and each bake begins as much later than the one before.

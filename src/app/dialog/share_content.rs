@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::app::browser::address;
 use crate::app::state::{AppState, WorkspaceStore};
 use crate::engine::class::ClassSettings;
+use crate::results::batch::class_batch;
 use crate::sheet::Sheet;
 use crate::storage::interchange::LinkPart;
 use crate::storage::link::LinkError;
@@ -46,7 +47,7 @@ impl ShareContent {
     pub fn saved(self) -> Sheet {
         let mut sheet = self.state.with_saved(Clone::clone);
         if let Some(class) = self.class().filter(|_| !self.whole_class.get()) {
-            sheet.batch.wanted = class.bench_target();
+            sheet.batch = class_batch::of_bench(&sheet, &class);
         }
         sheet
     }

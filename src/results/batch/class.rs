@@ -2,7 +2,8 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use super::batch_results::{BatchResults, divisions};
+use super::batch_results::divisions;
+use super::class_batch::loaf;
 use crate::engine::batch::{Rounded, ScaleReading, ScaleSettings, round, round_sum};
 use crate::engine::class::{
     BowlNeed, BowlPortion, Class, ClassError, ClassSettings, OvenPlan, bowls, portions, sum,
@@ -179,10 +180,10 @@ impl ClassResults {
 }
 
 /// Returns the dough in g for a loaf of the batch and of the class, where they differ by more than
-/// 0.5 g.
+/// 0.5 g. A loaf is what one tin holds; without a tin it is a piece.
 #[must_use]
-pub fn loaf_difference(batch: &BatchResults, settings: &ClassSettings) -> Option<(Mass, Mass)> {
-    let made = batch.scaled.as_ref().ok()?.pieces.each;
+pub fn loaf_difference(sheet: &Sheet, settings: &ClassSettings) -> Option<(Mass, Mass)> {
+    let made = loaf(sheet)?;
     let differs = (made.grams() - settings.loaf.grams()).abs() > 0.5;
     differs.then_some((made, settings.loaf))
 }

@@ -5,11 +5,12 @@ use leptos::prelude::*;
 use super::fields::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
-use crate::app::page::{BatchContext, HEADING};
+use crate::app::page::HEADING;
 use crate::app::part::{AdviceCard, AnswerRow, Button, PickOne, weigh_table};
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::class::Ahead;
 use crate::results::batch::class::{self, ClassResults};
+use crate::results::batch::class_batch;
 use crate::sheet::Place;
 use crate::text::{
     self, ErrorText, batch_answer,
@@ -62,12 +63,9 @@ fn Content() -> impl IntoView {
     let choose = move |ahead: Ahead| {
         workspace.settings.change(|settings| settings.ahead = ahead);
     };
-    let batch = BatchContext::from_context();
     let loaf = memo(move || {
         let (settings, options) = (workspace.settings.get(), state.options.get());
-        let differs = batch
-            .results
-            .with(|batch| class::loaf_difference(batch, &settings))?;
+        let differs = state.with(|sheet| class::loaf_difference(sheet, &settings))?;
         Some(text::class::loaf_difference(differs, options))
     });
     let tin = memo(move || {
@@ -86,7 +84,7 @@ fn Content() -> impl IntoView {
     };
     let make = move |()| {
         let settings = workspace.settings.get_untracked();
-        state.edit(|sheet| sheet.batch.wanted = settings.target());
+        state.edit(|sheet| sheet.batch = class_batch::of_all(sheet, &settings));
         announce(tr!("The batch is now the whole class’s."));
     };
     let plan = move |()| {
