@@ -97,7 +97,7 @@ fn total(weights: &ClassWeights, options: FormatOptions) -> Vec<PartWeights> {
         let lines = weights.total.lines.iter().filter(|line| line.at.part == at);
         for (line, (_, shows)) in lines.zip(&mut part.lines) {
             if weights.below_scale.contains(&line.at) {
-                *shows = format::mass(line.exact, options);
+                *shows = format::mass(line.weighed, options);
             }
         }
     }

@@ -11,6 +11,7 @@ use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::class::Ahead;
 use crate::results::batch::class::{self, ClassResults};
 use crate::results::batch::class_batch;
+use crate::results::day::as_the_run_bakes;
 use crate::sheet::Place;
 use crate::text::{
     self, ErrorText, batch_answer,
@@ -41,10 +42,13 @@ pub fn ClassCard() -> impl IntoView {
 fn Content() -> impl IntoView {
     let state = use_app_state();
     let workspace = WorkspaceStore::from_context();
-    let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
     let results = memo(move || {
         let settings = workspace.settings.get();
-        state.with(|sheet| class::of(sheet, &settings, scales.get()))
+        let sheet = state.current();
+        state.kitchen.with(|kitchen| {
+            let settings = as_the_run_bakes(&sheet, settings, kitchen);
+            class::of(&sheet, &settings, kitchen.scales)
+        })
     });
     let view = memo(move || {
         let options = state.options.get();
