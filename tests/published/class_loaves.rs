@@ -7,9 +7,9 @@ use softcrumb::engine::class::ClassSettings;
 use softcrumb::engine::nutrition::LabelLaw;
 use softcrumb::engine::quantity::{Factor, Mass};
 use softcrumb::results::batch::nutrition::PortionKind;
-use softcrumb::results::batch::{self, class, class_batch, nutrition, tins};
+use softcrumb::results::batch::{self, class, class_batch, nutrition, shopping, tins};
 use softcrumb::results::day::usual_run;
-use softcrumb::sheet::{Kitchen, Sheet, examples};
+use softcrumb::sheet::{Kitchen, Pantry, Scales, Sheet, examples};
 
 fn loaves_of(grams: f64) -> ClassSettings {
     ClassSettings {
@@ -98,4 +98,44 @@ fn a_formula_for_two_tins_keeps_the_pieces_of_one() {
     sheet.batch.wanted = BatchTarget::Times(Factor::from_number(2.0).unwrap());
     sheet.batch = class_batch::of_all(&sheet, &loaves_of(500.0));
     assert_eq!(batch::scale(&sheet).unwrap().pieces.count.get(), 130);
+}
+
+/// By definition: twelve in pairs and the teacher have six benches of two loaves and one of one. On
+/// a scale of 1 g what is shown in all is what is bought, also where only the teacher's bench has
+/// too little for its scale.
+#[test]
+fn everything_together_is_what_is_bought() {
+    let settings = ClassSettings {
+        at_bench: NonZeroU16::new(2).unwrap(),
+        ..loaves_of(500.0)
+    };
+    let sheet = made(&settings);
+    let scales = Scales {
+        main: Mass::from_grams(1.0).unwrap(),
+        pocket: None,
+    };
+    let weights = class::of(&sheet, &settings, scales).weights.unwrap();
+    let batch = batch::of(&sheet, scales);
+    let pantry = Pantry::default();
+    let bought = shopping::of_sheet(&sheet, &batch, &settings, scales, &pantry);
+    let bought = bought.unwrap().unwrap();
+    for item in &bought.list.items {
+        let lines = weights.total.lines.iter();
+        let own = lines.filter(|line| {
+            let written = weights.total.formula.line(line.at).unwrap();
+            written.food == item.food
+        });
+        let shown: f64 = own.map(|line| line.weighed.grams()).sum();
+        assert!((shown - item.needed.grams()).abs() < 1e-6, "{shown}");
+    }
+    let weighed = class_batch::weighed_out(&sheet, scales);
+    let rounded = batch.rounded.unwrap();
+    for line in rounded
+        .lines
+        .iter()
+        .filter(|line| line.weighed > Mass::ZERO)
+    {
+        let written = weighed.formula.line(line.at).unwrap().mass;
+        assert!((written.grams() - line.weighed.grams()).abs() < 1e-9);
+    }
 }

@@ -52,6 +52,16 @@ impl ShareContent {
         sheet
     }
 
+    /// The saved formula for a file: of a class's batch, made once it is what its card weighs.
+    pub fn for_file(self) -> Sheet {
+        let saved = self.saved();
+        if self.class().is_none() {
+            return saved;
+        }
+        let scales = self.state.kitchen.with(|kitchen| kitchen.scales);
+        class_batch::weighed_out(&saved, scales)
+    }
+
     /// The saved formula without the parts left out.
     pub fn sheet(self) -> Sheet {
         let saved = self.saved();

@@ -110,7 +110,7 @@ fn weights(
 
 /// What a bench has in the bowl: what its scale shows, and the exact mass where that shows nothing,
 /// because such a line is measured in another way.
-fn weighed_out(bench: &Rounded) -> Formula {
+pub(super) fn weighed_out(bench: &Rounded) -> Formula {
     let mut formula = bench.formula.clone();
     for line in &bench.lines {
         let own = formula.parts.get_mut(line.at.part);

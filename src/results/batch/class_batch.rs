@@ -2,11 +2,12 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use super::batch_results::scale;
+use super::batch_results::{as_formula, of, scale};
+use super::class::weighed_out as shown_or_exact;
 use crate::engine::batch::BatchTarget;
 use crate::engine::class::ClassSettings;
 use crate::engine::quantity::Mass;
-use crate::sheet::{Batch, Sheet};
+use crate::sheet::{Batch, Scales, Sheet};
 
 /// The batch of all loaves of a class, the teacher's included: a loaf in each tin, divided into as
 /// many pieces as a loaf of the formula.
@@ -112,4 +113,30 @@ pub fn loaf(sheet: &Sheet) -> Option<Mass> {
         return Some(scaled.pieces.each);
     };
     Mass::from_grams(scaled.needed.grams() / f64::from(used.tins.count.get())).ok()
+}
+
+/// The sheet whose formula, made once, is what the scales show of this sheet's batch: as card and
+/// link have it. What is too little for the scale is exact. As it is where it cannot be scaled.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::class_batch;
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, mut sheet) = examples().remove(0);
+/// sheet.batch = class_batch::of_bench(&sheet, &ClassSettings::default());
+/// let weighed = class_batch::weighed_out(&sheet, Kitchen::default().scales);
+/// // A kitchen scale shows whole grams.
+/// let flour = weighed.formula.parts[0].lines[0].mass.grams();
+/// assert!((flour - flour.round()).abs() < 1e-9);
+/// ```
+#[must_use]
+pub fn weighed_out(sheet: &Sheet, scales: Scales) -> Sheet {
+    let Ok(mut made) = as_formula(sheet) else {
+        return sheet.clone();
+    };
+    if let Some(rounded) = of(sheet, scales).rounded {
+        made.formula = shown_or_exact(&rounded);
+    }
+    made
 }
