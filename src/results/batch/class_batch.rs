@@ -2,8 +2,7 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use super::batch_results::{as_formula, of, scale};
-use super::class::weighed_out as shown_or_exact;
+use super::batch_results::{as_formula, of, scale, shown_or_exact};
 use crate::engine::batch::BatchTarget;
 use crate::engine::class::ClassSettings;
 use crate::engine::quantity::Mass;
