@@ -34,6 +34,40 @@ impl Sheet {
     }
 }
 
+impl Sheet {
+    /// The same sheet, as [`Sheet::copied`] where a name in `taken` is its own.
+    #[must_use]
+    pub fn named_apart(&self, taken: &[&str]) -> Self {
+        if taken.contains(&self.name.as_str()) {
+            self.copied(taken)
+        } else {
+            self.clone()
+        }
+    }
+
+    /// Whether `stored` is this sheet, under its name or that of a copy of it.
+    ///
+    /// ```
+    /// use softcrumb::sheet::examples;
+    ///
+    /// let (_, sheet) = examples().remove(0);
+    /// let stored = sheet.named_apart(&[sheet.name.as_str()]);
+    /// assert_ne!(stored.name, sheet.name);
+    /// assert!(sheet.is_stored_as(&stored));
+    /// ```
+    #[must_use]
+    pub fn is_stored_as(&self, stored: &Self) -> bool {
+        let own =
+            stored.name == self.name || without_number(&stored.name) == without_number(&self.name);
+        own && stored.clone().renamed(&self.name) == *self
+    }
+
+    fn renamed(mut self, name: &str) -> Self {
+        name.clone_into(&mut self.name);
+        self
+    }
+}
+
 /// A name without the number that a copy has.
 fn without_number(name: &str) -> &str {
     let digits = |text: &&str| text.chars().all(|one| one.is_ascii_digit());

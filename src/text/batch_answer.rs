@@ -28,7 +28,7 @@ pub fn wanted(scaled: &Scaled, options: FormatOptions) -> String {
 pub fn lost(scaled: &Scaled, options: FormatOptions) -> String {
     let mass = |mass| format::mass(mass, options);
     tr!(
-        "{weighed} is weighed in: {steam} leaves the paste as steam, {left} stays in bowls and on the bench, {needed} is divided. Filling and syrup are made {share} larger for what stays in bag and bowl.",
+        "{weighed} is weighed in: {steam} leaves the paste as steam, {left} stays in bowls and on the bench, {needed} is divided. Filling and syrup are made for the dough that is divided, with what stays in bag and bowl added: {share} of what is made.",
         weighed = mass(scaled.weighed_in),
         steam = mass(scaled.steam),
         left = mass(scaled.mixed.less(scaled.needed)),

@@ -82,3 +82,15 @@ pub fn weighing(
     let own = own.map(|part| format!("{}: {}", part.name, format::mass(part.mass(), options)));
     own.collect::<Vec<_>>().join(" · ")
 }
+
+/// Above the boxes of a part: whose weights they are, and what the batch takes of it. `made` is the
+/// formula as large as the batch makes it; `None` where it has no such part.
+#[must_use]
+pub fn made_once(made: &Formula, part: usize, options: FormatOptions) -> Option<String> {
+    let own = made.parts.get(part)?;
+    Some(tr!(
+        "{name} in the formula, made once. This batch takes {mass} in all.",
+        name = own.name,
+        mass = format::mass(own.mass(), options)
+    ))
+}

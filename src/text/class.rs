@@ -97,7 +97,7 @@ fn total(weights: &ClassWeights, options: FormatOptions) -> Vec<PartWeights> {
         let lines = weights.total.lines.iter().filter(|line| line.at.part == at);
         for (line, (_, shows)) in lines.zip(&mut part.lines) {
             if weights.below_scale.contains(&line.at) {
-                *shows = format::mass(line.exact, options);
+                *shows = format::mass(line.weighed, options);
             }
         }
     }
@@ -161,7 +161,7 @@ fn left(weights: &ClassWeights, options: FormatOptions) -> Vec<(String, String)>
 #[must_use]
 pub fn loaf_difference((made, loaf): (Mass, Mass), options: FormatOptions) -> String {
     tr!(
-        "The batch makes pieces of {first}, the class loaves of {second}: make the batch the whole class’s, or change one of them.",
+        "The batch makes loaves of {first}, the class loaves of {second}: make the batch the whole class’s, or change one of them.",
         first = format::mass(made, options),
         second = format::mass(loaf, options)
     )

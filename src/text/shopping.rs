@@ -71,7 +71,7 @@ pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) 
         paid: money(shopping.paid),
         missing: missing(list.unpriced, options),
         of_class: shopping.of_class.then(|| {
-            tr!("For the whole class, bench by bench: the teacher’s loaves and what each bench loses are in it.")
+            tr!("For the whole class, bench by bench: each bench weighs by its own scale and loses its own rest in the bowl, so it is not to the gram what one large batch takes.")
         }),
         text,
         working: shopping.used.iter().map(|_| list.working()).collect(),

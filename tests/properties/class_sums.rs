@@ -10,7 +10,7 @@ use softcrumb::engine::class::{Ahead, ClassSettings};
 use softcrumb::engine::formula::{LineAt, PartKind};
 use softcrumb::engine::ingredients::Role;
 use softcrumb::engine::quantity::{Division, Mass, Share};
-use softcrumb::results::batch::{self, class, class::ClassWeights, shopping};
+use softcrumb::results::batch::{self, class, class::ClassWeights, class_batch, shopping};
 use softcrumb::sheet::{Pantry, Scales, Sheet, examples};
 
 use crate::cases::cases;
@@ -135,10 +135,10 @@ fn adds_up(sheet: &Sheet, drawn: &Drawn) {
 }
 
 /// The shopping of a batch that is the class's is the sum of what is weighed, food by food, and its
-/// pieces are the class's loaves.
+/// tins are the class's loaves.
 fn bought_is_weighed(sheet: &Sheet, drawn: &Drawn, weights: &ClassWeights) {
     let mut sheet = sheet.clone();
-    sheet.batch.wanted = drawn.settings.target();
+    sheet.batch = class_batch::of_all(&sheet, &drawn.settings);
     let made = batch::of(&sheet, drawn.scales);
     let bought = shopping::of_sheet(
         &sheet,
@@ -161,12 +161,13 @@ fn bought_is_weighed(sheet: &Sheet, drawn: &Drawn, weights: &ClassWeights) {
         assert!((item.needed.grams() - all).abs() < NOTHING, "{drawn:?}");
     }
     let scaled = made.scaled.unwrap();
-    assert_eq!(scaled.pieces.count.get(), weights.class.loaves);
-    assert!((scaled.pieces.each.grams() - drawn.settings.loaf.grams()).abs() < NOTHING);
-    assert_eq!(
-        class::loaf_difference(&batch::of(&sheet, drawn.scales), &drawn.settings),
-        None
-    );
+    let loaves = f64::from(weights.class.loaves);
+    let dough = loaves * drawn.settings.loaf.grams();
+    assert!((scaled.needed.grams() - dough).abs() < NOTHING);
+    if let Some(used) = sheet.batch.tin {
+        assert_eq!(u32::from(used.tins.count.get()), weights.class.loaves);
+    }
+    assert_eq!(class::loaf_difference(&sheet, &drawn.settings), None);
 }
 
 /// Portions and what is left are what the bowl holds; no bench gets less than it needs by more than

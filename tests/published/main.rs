@@ -16,6 +16,7 @@ mod bakers_examples;
 mod bakers_percentage;
 mod batch;
 mod boiling;
+mod class_loaves;
 mod composition;
 mod conduction;
 mod conduction_by_scipy;

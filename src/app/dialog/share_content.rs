@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use crate::app::browser::address;
 use crate::app::state::{AppState, WorkspaceStore};
 use crate::engine::class::ClassSettings;
+use crate::results::batch::class_batch;
 use crate::sheet::Sheet;
 use crate::storage::interchange::LinkPart;
 use crate::storage::link::LinkError;
@@ -46,9 +47,19 @@ impl ShareContent {
     pub fn saved(self) -> Sheet {
         let mut sheet = self.state.with_saved(Clone::clone);
         if let Some(class) = self.class().filter(|_| !self.whole_class.get()) {
-            sheet.batch.wanted = class.bench_target();
+            sheet.batch = class_batch::of_bench(&sheet, &class);
         }
         sheet
+    }
+
+    /// The saved formula for a file: of a class's batch, made once it is what its card weighs.
+    pub fn for_file(self) -> Sheet {
+        let saved = self.saved();
+        if self.class().is_none() {
+            return saved;
+        }
+        let scales = self.state.kitchen.with(|kitchen| kitchen.scales);
+        class_batch::weighed_out(&saved, scales)
     }
 
     /// The saved formula without the parts left out.

@@ -10,7 +10,7 @@ use crate::app::page::Day;
 use crate::app::part::Button;
 use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::results::batch;
-use crate::results::day::usual_run;
+use crate::results::day::{as_the_run_bakes, usual_run};
 use crate::sheet::Sheet;
 use crate::sheet::day::Target;
 use crate::storage::interchange::{SquareCode, square_code};
@@ -104,8 +104,11 @@ fn card_of(state: AppState, sheet: &Sheet) -> Option<BenchCard> {
 
 fn sheet_of(state: AppState, sheet: &Sheet) -> Option<ClassSheet> {
     let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
-    let scales = state.kitchen.with(|kitchen| kitchen.scales);
-    let class = batch::class::of(sheet, &workspace.settings.get(), scales);
+    let settings = workspace.settings.get();
+    let class = state.kitchen.with(|kitchen| {
+        let settings = as_the_run_bakes(sheet, settings, kitchen);
+        batch::class::of(sheet, &settings, kitchen.scales)
+    });
     let view = text::class::view(&class, options).ok()?;
     let code = code_of(sheet);
     let paper = workspace

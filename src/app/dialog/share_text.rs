@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::share_content::ShareContent;
 use crate::app::browser::{clock, file};
 use crate::app::part::Button;
 use crate::app::state::use_app_state;
@@ -51,10 +52,11 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
 #[component]
 pub fn ShareText() -> impl IntoView {
     let state = use_app_state();
+    let content = ShareContent::from_context();
     let refused = RwSignal::new("");
     let save = move |ending: &str, kind: &str, write: Write| {
         let options = state.options.get_untracked();
-        let text = untrack(|| state.with_saved(|sheet| write(sheet, options)));
+        let text = untrack(|| write(&content.for_file(), options));
         let formula = untrack(|| state.with_saved(|sheet| sheet.name.clone()));
         let name = file_name(&formula, &clock::today(), ending);
         let saved = file::save(&name, kind, &text);

@@ -81,6 +81,15 @@ impl AppState {
         })
     }
 
+    /// A sheet under its name, or as a copy where a formula of the shelf has that name.
+    pub fn named_apart(self, sheet: &Sheet) -> Sheet {
+        self.shelf.with_untracked(|shelf| {
+            let shelved = shelf.shelved();
+            let taken: Vec<&str> = shelved.iter().map(|entry| entry.name.as_str()).collect();
+            sheet.named_apart(&taken)
+        })
+    }
+
     /// Puts a sheet onto the shelf under a new id; it is not opened.
     pub fn shelve(self, sheet: &Sheet) -> Id {
         let id = Id::from_random(random::bits());

@@ -207,15 +207,29 @@ impl AppState {
         kept.is_some() || self.is_visit()
     }
 
-    /// Stores the visitor's copy as a formula of the shelf; one that is there already is opened.
+    /// Stores the visitor's copy as a formula of the shelf, named apart from another of its name; one
+    /// that is there already is opened.
     pub fn save_visit(self) {
         let sheet = untrack(|| self.with_saved(Clone::clone));
-        let same = |id: &Id| Self::read(id).ok().flatten().as_ref() == Some(&sheet);
+        let stored = |id: &Id| Self::read(id).ok().flatten();
+        let same = |id: &Id| stored(id).is_some_and(|stored| sheet.is_stored_as(&stored));
         let there = self.shelf.with_untracked(|shelf| {
             let ids = shelf.shelved().into_iter().map(|entry| entry.id.clone());
             ids.into_iter().find(same)
         });
-        let id = there.unwrap_or_else(|| self.shelve(&sheet));
+        let (id, name) = match there {
+            Some(id) => {
+                let name = stored(&id).map_or_else(|| sheet.name.clone(), |stored| stored.name);
+                (id, name)
+            }
+            None => {
+                let apart = self.named_apart(&sheet);
+                (self.shelve(&apart), apart.name)
+            }
+        };
+        if name != sheet.name && self.trial.with_untracked(Option::is_none) {
+            self.edit(|sheet| sheet.name = name);
+        }
         self.write_text(key::OPEN, id.as_text());
         self.write_text(&key::of_handed(&id), "1");
         self.open_id.set(Some(id));

@@ -91,12 +91,32 @@ impl ClassSettings {
         }
     }
 
-    /// Whether a batch is this class's: its target is that of all loaves, or of the students'.
+    /// Whether a batch is this class's: its target counts its loaves, or divides each of them into
+    /// pieces.
     #[must_use]
     pub fn is_made_by(&self, wanted: BatchTarget) -> bool {
+        self.counts_loaves(wanted) || self.divides_loaves(wanted)
+    }
+
+    /// Whether a target is that of all loaves, or of the students', each loaf counted as a piece.
+    fn counts_loaves(&self, wanted: BatchTarget) -> bool {
         wanted == self.target() || wanted == self.students_target()
     }
+
+    /// Whether a target is that of all loaves, each divided into as many pieces.
+    fn divides_loaves(&self, wanted: BatchTarget) -> bool {
+        let BatchTarget::Pieces { count, each } = wanted else {
+            return false;
+        };
+        let loaves = self.loaves_in_all();
+        let all = self.loaf.grams() * f64::from(loaves);
+        let made = each.grams() * f64::from(count.get());
+        u32::from(count.get()).is_multiple_of(loaves) && (made - all).abs() <= SAME * all
+    }
 }
+
+/// Dough that differs by a smaller share is the same.
+const SAME: f64 = 1e-6;
 
 impl Default for ClassSettings {
     fn default() -> Self {

@@ -3,7 +3,7 @@
 use std::num::NonZeroU16;
 
 use crate::engine::batch::{
-    BatchError, BatchFigure, BatchTarget, Rounded, ScaleSettings, Scaled, round,
+    BatchError, BatchFigure, BatchTarget, Rounded, ScaleReading, ScaleSettings, Scaled, round,
     scale as scale_formula,
 };
 use crate::engine::formula::Formula;
@@ -64,6 +64,20 @@ pub(super) fn divisions(scales: Scales) -> ScaleSettings {
         main: Division::ONE_GRAM,
         pocket: None,
     })
+}
+
+/// What a bench has in the bowl: what its scale shows, and the exact mass where that shows nothing,
+/// because such a line is measured in another way.
+pub(super) fn shown_or_exact(bench: &Rounded) -> Formula {
+    let mut formula = bench.formula.clone();
+    for line in &bench.lines {
+        let own = formula.parts.get_mut(line.at.part);
+        let own = own.and_then(|part| part.lines.get_mut(line.at.line));
+        if let Some(own) = own.filter(|_| line.reading == ScaleReading::BelowScale) {
+            own.mass = line.exact;
+        }
+    }
+    formula
 }
 
 /// Scales a sheet's formula to its batch target.

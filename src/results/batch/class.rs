@@ -2,7 +2,8 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use super::batch_results::{BatchResults, divisions};
+use super::batch_results::{divisions, shown_or_exact};
+use super::class_batch::loaf;
 use crate::engine::batch::{Rounded, ScaleReading, ScaleSettings, round, round_sum};
 use crate::engine::class::{
     BowlNeed, BowlPortion, Class, ClassError, ClassSettings, OvenPlan, bowls, portions, sum,
@@ -80,7 +81,7 @@ fn weights(
         .map(|bench| round(&bench.weighs, weighing))
         .collect();
     let bowl = class.bowl.as_ref().map(|bowl| round(bowl, weighing));
-    let weighed_out: Vec<Formula> = benches.iter().map(weighed_out).collect();
+    let weighed_out: Vec<Formula> = benches.iter().map(shown_or_exact).collect();
     let counted = class.benches.iter().zip(&weighed_out);
     let counted = counted.map(|(bench, formula)| (bench.count.get(), formula));
     let weighed: Vec<(u32, &Formula)> = counted
@@ -105,20 +106,6 @@ fn weights(
         benches,
         class,
     })
-}
-
-/// What a bench has in the bowl: what its scale shows, and the exact mass where that shows nothing,
-/// because such a line is measured in another way.
-fn weighed_out(bench: &Rounded) -> Formula {
-    let mut formula = bench.formula.clone();
-    for line in &bench.lines {
-        let own = formula.parts.get_mut(line.at.part);
-        let own = own.and_then(|part| part.lines.get_mut(line.at.line));
-        if let Some(own) = own.filter(|_| line.reading == ScaleReading::BelowScale) {
-            own.mass = line.exact;
-        }
-    }
-    formula
 }
 
 /// A total in which some lines are summed exactly, as `summed` has them.
@@ -179,10 +166,10 @@ impl ClassResults {
 }
 
 /// Returns the dough in g for a loaf of the batch and of the class, where they differ by more than
-/// 0.5 g.
+/// 0.5 g. A loaf is what one tin holds; without a tin it is a piece.
 #[must_use]
-pub fn loaf_difference(batch: &BatchResults, settings: &ClassSettings) -> Option<(Mass, Mass)> {
-    let made = batch.scaled.as_ref().ok()?.pieces.each;
+pub fn loaf_difference(sheet: &Sheet, settings: &ClassSettings) -> Option<(Mass, Mass)> {
+    let made = loaf(sheet)?;
     let differs = (made.grams() - settings.loaf.grams()).abs() > 0.5;
     differs.then_some((made, settings.loaf))
 }

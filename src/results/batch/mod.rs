@@ -6,6 +6,7 @@
 pub mod allergens;
 mod batch_results;
 pub mod class;
+pub mod class_batch;
 pub mod dividing;
 pub mod nutrition;
 pub mod shopping;

@@ -62,18 +62,23 @@ pub fn of_sheet(
 ) -> Option<Result<ShoppingResults, ShoppingError>> {
     if settings.is_made_by(sheet.batch.wanted) {
         let weights = class::of(sheet, settings, scales).weights.ok()?;
-        return Some(of_class(&weights, pantry));
+        let pieces = batch.scaled.as_ref().ok()?.pieces.count;
+        return Some(of_class(&weights, pieces, pantry));
     }
     Some(of(batch.scaled.as_ref().ok()?, pantry))
 }
 
-/// Returns the shopping list of a class: the sum of what the benches and the teacher weigh, in g.
+/// Returns the shopping list of a class of so many pieces: the sum of what the benches and the teacher
+/// weigh, in g.
 ///
 /// # Errors
 /// As [`of`].
-pub fn of_class(weights: &ClassWeights, pantry: &Pantry) -> Result<ShoppingResults, ShoppingError> {
-    let loaves = NonZeroU32::new(weights.class.loaves).unwrap_or(NonZeroU32::MIN);
-    let bought = of_lines(&weights.total.formula, loaves, pantry)?;
+pub fn of_class(
+    weights: &ClassWeights,
+    pieces: NonZeroU32,
+    pantry: &Pantry,
+) -> Result<ShoppingResults, ShoppingError> {
+    let bought = of_lines(&weights.total.formula, pieces, pantry)?;
     Ok(ShoppingResults {
         of_class: true,
         ..bought

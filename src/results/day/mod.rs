@@ -66,7 +66,7 @@ pub use observations::{
     Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
     note_durations, note_mixing_time, unmixed,
 };
-pub use oven_loads::{LoadTimes, bake_difference, class_loads, load_times};
+pub use oven_loads::{LoadTimes, as_the_run_bakes, bake_difference, class_loads, load_times};
 pub use part_warmth::{PartWarmth, as_shown, part_warmth};
 pub use paste_conflicts::{PasteConflict, PasteCure};
 pub use preferment::{PrefermentRise, preferment_course, preferment_rise};

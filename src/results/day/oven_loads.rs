@@ -2,9 +2,12 @@
 
 use std::num::NonZeroU32;
 
-use crate::engine::class::{ClassSettings, OvenPlan, oven};
+use super::usual_run::usual_run;
+use crate::engine::class::{ClassSettings, OvenPlan, OvenSettings, oven};
 use crate::engine::plan::Loads;
 use crate::engine::quantity::Minutes;
+use crate::results::batch::class_batch;
+use crate::sheet::{Kitchen, Sheet};
 
 /// The times of several oven loads.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -55,6 +58,35 @@ pub fn load_times(loads: Loads, bake: Minutes) -> Option<LoadTimes> {
 pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
     let loaves = NonZeroU32::new(class.loaves_in_all())?;
     oven(loaves, class.oven).ok()
+}
+
+/// The settings of a class whose loads bake as long as the run of its loaves says, in this kitchen:
+/// the minutes of the bench card.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::class_batch;
+/// use softcrumb::results::day::{as_the_run_bakes, usual_run};
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, mut sheet) = examples().remove(0);
+/// let kitchen = Kitchen::default();
+/// let class = as_the_run_bakes(&sheet, ClassSettings::default(), &kitchen);
+///
+/// sheet.batch = class_batch::of_bench(&sheet, &class);
+/// assert_eq!(class.oven.bake, usual_run(&sheet, &kitchen).bake_time());
+/// ```
+#[must_use]
+pub fn as_the_run_bakes(sheet: &Sheet, class: ClassSettings, kitchen: &Kitchen) -> ClassSettings {
+    let mut made = sheet.clone();
+    made.batch = class_batch::of_bench(sheet, &class);
+    ClassSettings {
+        oven: OvenSettings {
+            bake: usual_run(&made, kitchen).bake_time(),
+            ..class.oven
+        },
+        ..class
+    }
 }
 
 /// Returns the class's baking time and the plan's, in minutes, where they differ and the plan has

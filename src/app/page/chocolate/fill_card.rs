@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::ChocolateContext;
-use super::food_row::FoodRows;
+use super::food_row::{FoodRows, MadeOnce};
 use crate::app::page::BatchContext;
 use crate::app::part::{AdviceCard, AnswerRow, Figure, NumberBox, Shown, Verdict};
 use crate::app::state::{memo, use_app_state};
@@ -83,7 +83,7 @@ fn Content() -> impl IntoView {
                 </div>
                 <div class="figures"><Figure label=tr!("To make, with one piece spare") shown=spare working=Callback::new(working) /></div>
             </div>
-            <p class="over quiet">{tr!("In the formula, made once:")}</p>
+            <MadeOnce part=context.filling />
             {move || context.filling.get().map(|part| view! { <FoodRows part /> })}
     }
 }

@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::{CardTexts, LineRows};
-use crate::app::state::use_app_state;
+use crate::app::page::{BatchContext, CardTexts, LineRows};
+use crate::app::state::{memo, use_app_state};
+use crate::text::chocolate_answer;
 
 /// All ingredients of a part.
 #[component]
@@ -13,4 +14,21 @@ pub fn FoodRows(
 ) -> impl IntoView {
     let card = CardTexts::of(use_app_state(), part);
     view! { <LineRows card weight_only=true /> }
+}
+
+/// Says that the weights below are those of the formula made once, and what the batch takes.
+#[component]
+pub fn MadeOnce(
+    /// Which part; `None` where there is none.
+    part: Memo<Option<usize>>,
+) -> impl IntoView {
+    let state = use_app_state();
+    let batch = BatchContext::from_context();
+    let says = memo(move || {
+        let options = state.options.get();
+        let part = part.get()?;
+        let results = batch.results;
+        results.with(|batch| chocolate_answer::made_once(&batch.formula, part, options))
+    });
+    view! { <p class="over quiet">{move || says.get()}</p> }
 }

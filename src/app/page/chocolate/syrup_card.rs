@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::ChocolateContext;
 use super::curve_card::CurveCard;
 use super::doubts::Doubts;
-use super::food_row::FoodRows;
+use super::food_row::{FoodRows, MadeOnce};
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{AnswerRow, Button, Picture, Verdict};
@@ -44,20 +44,6 @@ pub fn SyrupCard() -> impl IntoView {
 fn Content() -> impl IntoView {
     let state = use_app_state();
     let context = ChocolateContext::from_context();
-    let name = memo(move || {
-        state
-            .with(|sheet| {
-                Some(
-                    sheet
-                        .formula
-                        .parts
-                        .get(context.topping.get()?)?
-                        .name
-                        .clone(),
-                )
-            })
-            .unwrap_or_default()
-    });
     let error = memo(move || {
         let options = state.options.get();
         context.now.with(|now| match &now.syrup {
@@ -74,7 +60,7 @@ fn Content() -> impl IntoView {
         }
     };
     view! {
-        <p class="over quiet">{name}": "{tr!("in the formula, made once")}</p>
+        <MadeOnce part=context.topping />
             {move || context.topping.get().map(|part| view! { <FoodRows part /> })}
             <div class="body">
                 {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}

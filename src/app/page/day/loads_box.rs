@@ -7,7 +7,7 @@ use super::results::Day;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, Choice, FieldBox};
 use crate::app::state::{WorkspaceStore, memo};
-use crate::results::day::{bake_difference, class_loads, load_times};
+use crate::results::day::{as_the_run_bakes, bake_difference, class_loads, load_times};
 use crate::text::{day as day_text, tr};
 
 /// The loads of the oven.
@@ -64,9 +64,11 @@ fn ClassLoads() -> impl IntoView {
         let options = day.state.options.get();
         let loads = day.settings.with(|settings| settings.loads);
         let bake = day.read(|results| results.bake)?;
-        let differs = workspace
-            .settings
-            .with(|class| bake_difference(class, loads, bake))?;
+        // Loads of one dough are not the class's: its run need not be followed.
+        let class = loads.staggered.then(|| workspace.settings.get())?;
+        let (sheet, kitchen) = (day.state.current(), day.state.kitchen);
+        let class = kitchen.with(|kitchen| as_the_run_bakes(&sheet, class, kitchen));
+        let differs = bake_difference(&class, loads, bake)?;
         Some(day_text::bake_difference(differs, options))
     });
     let take = move |()| {

@@ -5,11 +5,13 @@ use leptos::prelude::*;
 use super::fields::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
-use crate::app::page::{BatchContext, HEADING};
+use crate::app::page::HEADING;
 use crate::app::part::{AdviceCard, AnswerRow, Button, PickOne, weigh_table};
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::class::Ahead;
 use crate::results::batch::class::{self, ClassResults};
+use crate::results::batch::class_batch;
+use crate::results::day::as_the_run_bakes;
 use crate::sheet::Place;
 use crate::text::{
     self, ErrorText, batch_answer,
@@ -40,10 +42,13 @@ pub fn ClassCard() -> impl IntoView {
 fn Content() -> impl IntoView {
     let state = use_app_state();
     let workspace = WorkspaceStore::from_context();
-    let scales = memo(move || state.kitchen.with(|kitchen| kitchen.scales));
     let results = memo(move || {
         let settings = workspace.settings.get();
-        state.with(|sheet| class::of(sheet, &settings, scales.get()))
+        let sheet = state.current();
+        state.kitchen.with(|kitchen| {
+            let settings = as_the_run_bakes(&sheet, settings, kitchen);
+            class::of(&sheet, &settings, kitchen.scales)
+        })
     });
     let view = memo(move || {
         let options = state.options.get();
@@ -62,12 +67,9 @@ fn Content() -> impl IntoView {
     let choose = move |ahead: Ahead| {
         workspace.settings.change(|settings| settings.ahead = ahead);
     };
-    let batch = BatchContext::from_context();
     let loaf = memo(move || {
         let (settings, options) = (workspace.settings.get(), state.options.get());
-        let differs = batch
-            .results
-            .with(|batch| class::loaf_difference(batch, &settings))?;
+        let differs = state.with(|sheet| class::loaf_difference(sheet, &settings))?;
         Some(text::class::loaf_difference(differs, options))
     });
     let tin = memo(move || {
@@ -86,7 +88,7 @@ fn Content() -> impl IntoView {
     };
     let make = move |()| {
         let settings = workspace.settings.get_untracked();
-        state.edit(|sheet| sheet.batch.wanted = settings.target());
+        state.edit(|sheet| sheet.batch = class_batch::of_all(sheet, &settings));
         announce(tr!("The batch is now the whole class’s."));
     };
     let plan = move |()| {

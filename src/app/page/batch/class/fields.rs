@@ -46,22 +46,7 @@ macro_rules! counted {
     };
 }
 
-macro_rules! timed {
-    ($id:literal, $label:expr, $place:ident) => {
-        Field {
-            id: $id,
-            label: $label,
-            unit: minutes,
-            get: |settings, _, options| format::box_minutes(settings.oven.$place, options),
-            set: |settings, text, options| {
-                settings.oven.$place = read::minutes(text, options)?;
-                Ok(())
-            },
-        }
-    };
-}
-
-const FIELDS: [Field<ClassSettings>; 8] = [
+const FIELDS: [Field<ClassSettings>; 7] = [
     counted!("class-students", tr_noop!("Students in the room"), students),
     counted!("class-bench", tr_noop!("At one bench"), at_bench),
     counted!("class-loaves", tr_noop!("Loaves each"), loaves),
@@ -93,8 +78,16 @@ const FIELDS: [Field<ClassSettings>; 8] = [
         tr_noop!("Loaves in the oven at once"),
         oven.places
     ),
-    timed!("class-bake", tr_noop!("One load bakes"), bake),
-    timed!("class-between", tr_noop!("Between two loads"), between),
+    Field {
+        id: "class-between",
+        label: tr_noop!("Between two loads"),
+        unit: minutes,
+        get: |settings, _, options| format::box_minutes(settings.oven.between, options),
+        set: |settings, text, options| {
+            settings.oven.between = read::minutes(text, options)?;
+            Ok(())
+        },
+    },
 ];
 
 /// The boxes of the class.
