@@ -147,7 +147,7 @@ test('the calendar file holds every step at its time', async (session) => {
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a calendar file' }).click();
   const file = await coming;
-  assert.equal(file.suggestedFilename(), 'softcrumb-day.ics');
+  assert.match(file.suggestedFilename(), /Lantern.Lane.*\.ics$/i);
   const text = (await readFile(await file.path(), 'utf8')).replaceAll('\r\n ', '');
   const events = text.split('BEGIN:VEVENT').slice(1);
   assert.equal(events.length, steps.length);

@@ -4,12 +4,12 @@ use leptos::prelude::*;
 
 use super::results::Day;
 use super::step_row::StepRow;
-use crate::app::browser::file;
+use crate::app::browser::{clock, file};
 use crate::app::part::{AnswerRow, Button};
 use crate::app::state::memo;
 use crate::results::day::{adjustments, learnt_oven};
 use crate::storage::calendar;
-use crate::text::{chart, day as day_text, tr};
+use crate::text::{chart, day as day_text, share::file_name, tr};
 
 /// The steps.
 #[component]
@@ -93,7 +93,8 @@ fn Adjusted() -> impl IntoView {
 
 /// Saves the plan as a calendar file.
 fn hand_out(day: Day) {
-    let formula = day.state.sheet().formula;
+    let sheet = day.state.sheet();
+    let formula = sheet.formula;
     let id = day.formula_id();
     let id = id.as_ref().map_or("visit", |id| id.as_text());
     let options = day.state.options.get_untracked();
@@ -108,5 +109,6 @@ fn hand_out(day: Day) {
         day.now.get_untracked().instant(),
     );
     // A browser that refuses says so itself.
-    let _saved = file::save("softcrumb-day.ics", "text/calendar", &text);
+    let name = file_name(&sheet.name, &clock::today(), "ics");
+    let _saved = file::save(&name, "text/calendar", &text);
 }
