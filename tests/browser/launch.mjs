@@ -98,6 +98,11 @@ export async function breaches(page) {
   const { width, height } = page.viewportSize();
   const full = await page.evaluate(() => document.documentElement.scrollHeight);
   await page.setViewportSize({ width, height: full + 200 });
+  // The head stays at the top: nothing may still be scrolled under it.
+  await page.evaluate(() => new Promise((done) => {
+    scrollTo(0, 0);
+    requestAnimationFrame(() => requestAnimationFrame(done));
+  }));
   const found = await axe(page);
   await page.setViewportSize({ width, height });
   return found;
