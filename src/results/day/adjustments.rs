@@ -30,7 +30,7 @@ pub struct Adjustment {
 }
 
 /// Less than this is not worth a sentence, min.
-const NEGLIGIBLE: f64 = 5.0;
+const NEGLIGIBLE: f64 = 1.0;
 
 /// The steps that a plan makes longer or shorter than wished, each with the first limit without
 /// which it would be as wished.

@@ -104,7 +104,7 @@ pub fn bench_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
     let dough = format::near_temperature(*dough, options);
     Some(match *wished {
         Some(wished) if is_colder => tr!(
-            "Dough at {dough} instead of {wished}, too cold: warm the liquid first, see Heat.",
+            "Dough at {dough}, not {wished}: too cold, see Heat.",
             dough = dough,
             wished = format::temperature(wished, options)
         ),

@@ -144,14 +144,16 @@ pub fn WeighRow(
                 <span class="name">{name}</span>
             </label>
             " "
-            <button type="button" class="shows" aria-label=spoken aria-expanded=move || opened.get().to_string() on:click=move |_| opened.update(|opened| *opened = !*opened)>
+            <button type="button" class="shows" class:off=move || aid.with(Option::is_some) aria-label=spoken aria-expanded=move || opened.get().to_string() on:click=move |_| opened.update(|opened| *opened = !*opened)>
                 {shows}
             </button>
             {move || {
+                // What only rounding misses is told where the row is opened.
                 aid.get()
+                    .filter(|_| is_below || opened.get())
                     .map(|aid| {
                         view! {
-                            <details class="aid" open=is_below>
+                            <details class="aid" open=true>
                                 <summary>{aid.means.into_owned()}</summary>
                                 <p>{aid.to_do.into_owned()}</p>
                             </details>
