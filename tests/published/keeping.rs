@@ -1,6 +1,6 @@
 //! Keeping: the water activity of syrups against published values.
 
-use softcrumb::engine::chocolate::{ChocolatePart, KeepsAs, Portioned, Syrup, SyrupModel};
+use softcrumb::engine::chocolate::{ChocolatePart, Perishability, Portioned, Syrup, SyrupModel};
 use softcrumb::engine::ingredients::{Composition, Listed};
 use softcrumb::engine::quantity::{Mass, Share, Temperature};
 
@@ -45,7 +45,7 @@ fn salt_lowers_water_activity_as_tabulated() {
         let syrup = Syrup::from_parts(&[trace], &[salted], at_40(), SyrupModel::default()).unwrap();
         let activity = syrup.keeping.by_salt.fraction();
         agrees_within(activity, &row["aw_25C_aquasol_1.8.2_default"], 0.001);
-        assert_eq!(syrup.keeping.keeps_as, KeepsAs::FreshFood);
+        assert_eq!(syrup.keeping.keeps_as, Perishability::FreshFood);
     }
 }
 
@@ -64,6 +64,6 @@ fn chocolate_and_water_keep_as_a_fresh_food() {
         mass: grams(25.0),
     };
     let syrup = Syrup::from_parts(&[chocolate], &[water], at_40(), SyrupModel::default()).unwrap();
-    assert_eq!(syrup.keeping.keeps_as, KeepsAs::FreshFood);
+    assert_eq!(syrup.keeping.keeps_as, Perishability::FreshFood);
     assert!((0.85..0.95).contains(&syrup.keeping.water_activity.fraction()));
 }

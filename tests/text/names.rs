@@ -1,6 +1,6 @@
 //! Everything has a name, and no two of a kind the same.
 
-use softcrumb::engine::chocolate::{Consistency, KeepsAs};
+use softcrumb::engine::chocolate::{Consistency, Perishability};
 use softcrumb::engine::formula::{Bread, Figure, PartKind, WhatIf};
 use softcrumb::engine::ingredients::{Allergen, LabelLine, Role};
 use softcrumb::sheet::Place;
@@ -22,7 +22,7 @@ fn names_of_a_kind_differ() {
     all_differ(Figure::ALL.map(name::figure));
     all_differ(Consistency::ALL.map(name::handling));
     all_differ(Consistency::ALL.map(name::handling_looks));
-    all_differ([KeepsAs::FreshFood, KeepsAs::MouldsSlowly].map(name::keeps_as));
+    all_differ([Perishability::FreshFood, Perishability::MouldsSlowly].map(name::keeps_as));
     all_differ(LabelLine::ALL.map(name::label_line));
     all_differ(WhatIf::ALL.map(name::what_if));
     all_differ(Place::ALL.map(name::place));

@@ -1,27 +1,11 @@
 //! Alarm: a sound, a shake and a notice, each where the device allows it.
 
-use js_sys::{Array, Function, Object, Promise, Reflect};
+use js_sys::{Array, Object, Promise, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
 
-/// A property, where there is one.
-pub(super) fn get(of: &JsValue, name: &str) -> Option<JsValue> {
-    let value = Reflect::get(of, &name.into()).ok()?;
-    (!value.is_undefined() && !value.is_null()).then_some(value)
-}
-
-/// Calls a method, where there is one that does not refuse.
-pub(super) fn call(of: &JsValue, name: &str, with: &Array) -> Option<JsValue> {
-    let method: Function = get(of, name)?.dyn_into().ok()?;
-    method.apply(of, with).ok()
-}
-
-/// Makes a thing of the browser's, where it has such.
-pub(super) fn new(name: &str, with: &Array) -> Option<JsValue> {
-    let maker: Function = get(&window(), name)?.dyn_into().ok()?;
-    Reflect::construct(&maker, with).ok()
-}
+use super::reflect::{call, get, new};
 
 /// Asks once whether notices may be shown; a refusal does no harm.
 pub fn ask() {

@@ -1,5 +1,5 @@
-//! Hides the drawn first screen from everyone whom it does not show what the page will: who has stored something, has a
-// link, or reads another language.
+//! Hides the first screen from anyone to whom the page will show something else: who has stored something, opens a link
+// or reads another language.
 const isFirst = () => {
   try {
     const { length } = localStorage;

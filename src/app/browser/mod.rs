@@ -17,6 +17,7 @@ pub mod photo;
 pub mod presses;
 pub mod print;
 pub mod random;
+mod reflect;
 pub mod screen;
 pub mod share;
 pub mod speech;

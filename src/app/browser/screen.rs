@@ -7,7 +7,7 @@ const WIDE: &str = "(min-width: 60rem)";
 
 /// Returns whether the page is as wide as two columns of cards.
 pub fn is_wide() -> bool {
-    // Refused only for a query that is not one.
+    // The browser refuses only what is no media query.
     let query = window().match_media(WIDE).ok().flatten();
     query.is_some_and(|query| query.matches())
 }

@@ -4,7 +4,7 @@ use js_sys::{Array, Reflect};
 use leptos::prelude::*;
 use wasm_bindgen::JsValue;
 
-use super::alarm::{call, get, new};
+use super::reflect::{call, get, new};
 
 /// Whether the device can read aloud.
 pub fn is_there() -> bool {

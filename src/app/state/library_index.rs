@@ -107,7 +107,9 @@ impl AppState {
     pub(super) fn store_as(self, id: &Id, sheet: &Sheet, changed: Moment) {
         let (key, sheet_now) = (key::of_formula(id), sheet.clone());
         records::then(move || {
-            let text = records::write_sheet(&sheet_now).unwrap_or_default();
+            let Some(text) = records::write_sheet(&sheet_now) else {
+                return;
+            };
             if let Err(error) = storage::set(&key, &text) {
                 self.report(SaveError::Storage(error));
             }

@@ -8,8 +8,6 @@ mod error;
 mod fill;
 mod fill_working;
 mod handling;
-mod keeping;
-mod keeping_working;
 mod liquid_needed;
 mod melt;
 mod melt_remedy;
@@ -26,6 +24,8 @@ mod syrup_caution;
 mod syrup_of_part;
 mod syrup_parts;
 mod syrup_working;
+mod water_activity;
+mod water_activity_working;
 
 pub use blend::{ChocolatePart, Portioned};
 pub use curve::{CurvePoint, FlowCurve};
@@ -33,7 +33,6 @@ pub use defaults::{usual_filling, usual_syrup};
 pub use error::ChocolateError;
 pub use fill::{Fill, FillAsked, FillCaution, fill};
 pub use handling::Consistency;
-pub use keeping::{Keeping, KeepsAs, sugar_water_activity};
 pub use liquid_needed::LiquidNeeded;
 pub use melt::{
     LATENT_HEAT, Lumps, MELTED, MeltHeat, Melted, Melting, heat_to_melt, melt, solid_fat,
@@ -46,3 +45,4 @@ pub use solve_for::{set_filling, set_liquid};
 pub use suspension::SyrupModel;
 pub use syrup::{Flow, Syrup};
 pub use syrup_caution::SyrupCaution;
+pub use water_activity::{Perishability, WaterActivity, sugar_water_activity};

@@ -3,11 +3,11 @@
 use super::blend::{Blend, ChocolatePart, Portioned};
 use super::error::ChocolateError;
 use super::handling::Consistency;
-use super::keeping::Keeping;
 use super::minimum_water::MinimumWater;
 use super::suspension::{MixConditions, Suspension, SyrupModel};
 use super::syrup_caution::{SyrupCaution, cautions};
 use super::syrup_parts::SyrupParts;
+use super::water_activity::WaterActivity;
 use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
 
 /// How a syrup behaves.
@@ -66,7 +66,7 @@ pub struct Syrup {
     /// The handbook rule beside it.
     pub rule: MinimumWater,
     /// How it must be kept.
-    pub keeping: Keeping,
+    pub keeping: WaterActivity,
     /// Doubts.
     pub cautions: Vec<SyrupCaution>,
     pub(super) components: SyrupParts,
@@ -159,7 +159,7 @@ impl Syrup {
                 .map(Mass::from_grams)
                 .transpose()?,
             rule: MinimumWater::of(chocolate, mass, water_brought),
-            keeping: Keeping::of(all, model.solubility),
+            keeping: WaterActivity::of(all, model.solubility),
             cautions: Vec::new(),
             components,
         };

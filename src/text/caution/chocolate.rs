@@ -2,7 +2,9 @@
 
 use super::Advice;
 use super::advice::{COMMON_PRACTICE, celsius_range, grams};
-use crate::engine::chocolate::{Fill, FillCaution, Keeping, KeepsAs, MinimumWater, SyrupCaution};
+use crate::engine::chocolate::{
+    Fill, FillCaution, MinimumWater, Perishability, SyrupCaution, WaterActivity,
+};
 use crate::engine::quantity::Share;
 use crate::text::{format, format_options::FormatOptions, tr, tr_noop};
 
@@ -113,10 +115,10 @@ pub fn minimum_water(rule: &MinimumWater, options: FormatOptions) -> Option<Advi
 
 /// How to store a syrup.
 #[must_use]
-pub fn keeping(keeping: &Keeping, options: FormatOptions) -> Advice {
+pub fn keeping(keeping: &WaterActivity, options: FormatOptions) -> Advice {
     let free = format::plain(keeping.water_activity.fraction(), 2, options.numbers);
     let (means, to_do) = match keeping.keeps_as {
-        KeepsAs::FreshFood => (
+        Perishability::FreshFood => (
             tr!(
                 "Its water is free enough (water activity {free}) for germs to grow.",
                 free = free
@@ -125,7 +127,7 @@ pub fn keeping(keeping: &Keeping, options: FormatOptions) -> Advice {
                 "Make what you use today; keep the rest covered in the fridge for two or three days."
             ),
         ),
-        KeepsAs::MouldsSlowly => (
+        Perishability::MouldsSlowly => (
             tr!(
                 "Its water is bound (water activity {free}): germs rest, moulds do not.",
                 free = free

@@ -1,6 +1,6 @@
 //! What can be done with a syrup, and how it keeps.
 
-use crate::engine::chocolate::{Consistency, Flow, KeepsAs};
+use crate::engine::chocolate::{Consistency, Flow, Perishability};
 use crate::text::tr;
 
 /// What a thickness is for.
@@ -41,9 +41,9 @@ pub fn flow(flow: Flow) -> &'static str {
 
 /// How a syrup keeps.
 #[must_use]
-pub fn keeps_as(keeps: KeepsAs) -> &'static str {
+pub fn keeps_as(keeps: Perishability) -> &'static str {
     match keeps {
-        KeepsAs::FreshFood => tr!("Keeps like fresh food"),
-        KeepsAs::MouldsSlowly => tr!("Keeps longer, but can grow mould"),
+        Perishability::FreshFood => tr!("Keeps like fresh food"),
+        Perishability::MouldsSlowly => tr!("Keeps longer, but can grow mould"),
     }
 }

@@ -12,9 +12,9 @@ use super::warmth_boxes::WarmthBoxes;
 use super::weigh_rows::WeighRows;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::{bench_step, step_weighing};
+use crate::results::day::{BenchStep, DayInput, bench_step, step_weighing};
 use crate::text::{
-    caution,
+    FormatOptions, caution,
     day::{self as day_text, caution_of},
     name, tr,
 };
@@ -74,30 +74,35 @@ pub fn StepName(
     view! { <h2 id=STEP_HEADING tabindex="-1">{called}</h2> }
 }
 
+/// A text about a step, which follows what the bench knows.
+pub fn step_text(
+    step: StepAt,
+    write: fn(&BenchStep, &DayInput, FormatOptions) -> Option<String>,
+) -> Memo<Option<String>> {
+    let day = Day::from_context();
+    memo(move || {
+        let options = day.state.options.get();
+        let written = day.with_results(|input, results| {
+            write(&bench_step(input, results, step)?, input, options)
+        });
+        written.flatten()
+    })
+}
+
 /// The sentence of a step.
 #[component]
 pub fn Sentence(
     /// Which.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::from_context();
-    let sentence = memo(move || {
-        let options = day.state.options.get();
-        let wording = day.with_results(|input, results| {
-            let found = bench_step(input, results, step)?;
-            let formula = &input.sheet.formula;
-            Some(day_text::bench_sentence(
-                &found, formula, input.zone, options,
-            ))
-        });
-        wording.flatten().unwrap_or_default()
+    let sentence = step_text(step, |found, input, options| {
+        let formula = &input.sheet.formula;
+        Some(day_text::bench_sentence(
+            found, formula, input.zone, options,
+        ))
     });
-    let note = memo(move || {
-        let options = day.state.options.get();
-        let note = day.with_results(|input, results| {
-            day_text::bench_note(&bench_step(input, results, step)?, options)
-        });
-        note.flatten()
+    let note = step_text(step, |found, _, options| {
+        day_text::bench_note(found, options)
     });
     view! {
         <p class="sentence" id="bench-sentence">{sentence}</p>

@@ -4,13 +4,13 @@ use leptos::prelude::*;
 
 use super::began_box::BeganBox;
 use super::bench_heading::STEP_HEADING;
-use super::bench_step_view::Boxes;
+use super::bench_step_view::{Boxes, step_text};
 use super::corrections::{Deviations, StepCorrections};
 use super::ready_line::ReadyAt;
 use super::results::Day;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::{BenchScreen, before_mixing, bench_step, is_asleep};
+use crate::results::day::{BenchScreen, before_mixing, is_asleep};
 use crate::text::{day as day_text, name, tr};
 
 /// Nothing to do until the next step.
@@ -89,15 +89,8 @@ fn Meanwhile(
     /// Which.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::from_context();
-    let sentence = memo(move || {
-        let options = day.state.options.get();
-        let wording = day.with_results(|input, results| {
-            let found = bench_step(input, results, step)?;
-            let formula = &input.sheet.formula;
-            day_text::bench_meanwhile(&found, formula, input.zone, options)
-        });
-        wording.flatten()
+    let sentence = step_text(step, |found, input, options| {
+        day_text::bench_meanwhile(found, &input.sheet.formula, input.zone, options)
     });
     view! { <p>{sentence}</p> }
 }

@@ -1,4 +1,4 @@
-//! Keeping: how free the water in a syrup is, and so how it must be kept.
+//! Water activity: how free the water in a syrup is, and so how it must be kept.
 
 use super::blend::Blend;
 use super::solubility::SolubilityTable;
@@ -6,7 +6,7 @@ use crate::engine::quantity::{Share, Temperature};
 
 /// How a syrup must be kept.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub enum KeepsAs {
+pub enum Perishability {
     /// Water activity 0.85 or more, or less than a hundredth below it, since the figure is no better
     /// than that: a fresh food. Into the refrigerator, and use it within days.
     FreshFood,
@@ -16,7 +16,7 @@ pub enum KeepsAs {
 
 /// How free the water is, as a syrup stands at 20 °C.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Keeping {
+pub struct WaterActivity {
     /// Sugar dissolved at 20 °C as a share of sugar and water.
     pub sugar_in_solution: Share,
     /// Mole fraction of sugar.
@@ -30,7 +30,7 @@ pub struct Keeping {
     /// Water activity: the two multiplied.
     pub water_activity: Share,
     /// How it must be kept.
-    pub keeps_as: KeepsAs,
+    pub keeps_as: Perishability,
 }
 
 /// Grams of a mole of sucrose.
@@ -40,7 +40,7 @@ pub(super) const WATER: f64 = 18.015;
 /// Grams of a mole of sodium.
 pub(super) const SODIUM: f64 = 22.990;
 
-impl Keeping {
+impl WaterActivity {
     /// Norrish's constant for sucrose.
     ///
     /// Source: Chirife, Favetto and Ferro Fontán (1980) (from memory); agrees with Starzak and
@@ -82,9 +82,9 @@ impl Keeping {
         let activity = by_sugar * by_salt;
         let solution = dissolved + blend.water;
         let keeps_as = if activity >= Self::LIMIT - Self::MARGIN {
-            KeepsAs::FreshFood
+            Perishability::FreshFood
         } else {
-            KeepsAs::MouldsSlowly
+            Perishability::MouldsSlowly
         };
         Self {
             sugar_in_solution: share(if solution > 0.0 {
@@ -104,7 +104,7 @@ impl Keeping {
 
 /// Water activity of sucrose in water, `x` its mole fraction.
 fn norrish(x: f64) -> f64 {
-    (1.0 - x) * libm::exp(-Keeping::NORRISH * x * x)
+    (1.0 - x) * libm::exp(-WaterActivity::NORRISH * x * x)
 }
 
 fn share(fraction: f64) -> Share {
@@ -113,7 +113,7 @@ fn share(fraction: f64) -> Share {
 
 /// Water activity of sugar in water by Norrish's equation; `sugar` is its share of the solution.
 ///
-/// Source: as for [`Keeping`]. Holds to 0.002 up to 65 %.
+/// Source: as for [`WaterActivity`]. Holds to 0.002 up to 65 %.
 #[must_use]
 pub fn sugar_water_activity(sugar: Share) -> Share {
     let component = sugar.fraction().min(1.0);

@@ -1,9 +1,9 @@
 //! How the water activity of a syrup came about, line by line.
 
-use super::keeping::Keeping;
+use super::water_activity::WaterActivity;
 use crate::engine::working::{Given, WorkingLine, given};
 
-impl Keeping {
+impl WaterActivity {
     /// How the water activity came about.
     #[must_use]
     pub fn working(&self) -> Vec<WorkingLine> {
