@@ -34,6 +34,7 @@ pub(crate) fn run(arguments: &[String]) -> Result<bool> {
         let passed = node.status()?.success();
         return Ok(worksheet("--time")? && time_scipy()? && passed);
     }
+    browser::prepare_bench()?;
     let assets = build::build()?;
     let (baseline_folder, baseline_assets) = build_example(BASELINE)?;
     let small = print_transfer_sizes(&assets, &baseline_assets);

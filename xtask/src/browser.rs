@@ -71,13 +71,26 @@ pub(crate) fn prepare() -> Result<()> {
             "install Chrome or Chromium, and set SOFTCRUMB_BROWSER to its path if it is not found",
         )?;
     }
+    install_packages("Installing the browser's driver", &folder())
+}
+
+/// Installs what only the measurements of `cargo xtask bench` need.
+pub(crate) fn prepare_bench() -> Result<()> {
+    install_packages("Installing Lighthouse", &folder().join("bench"))
+}
+
+/// Installs the packages that the lock file in `folder` names, where one is missing.
+fn install_packages(name: &str, folder: &Path) -> Result<()> {
     // npm writes this file last; while it is newer than our lock file, everything is installed.
-    let changed = |path: PathBuf| path.metadata().and_then(|about| about.modified()).ok();
-    let installed = changed(folder().join("node_modules/.package-lock.json"));
-    if installed.is_none() || installed < changed(folder().join("package-lock.json")) {
-        step::step("Installing the browser's driver", || {
+    let changed = |path: &str| {
+        let about = folder.join(path).metadata();
+        about.and_then(|about| about.modified()).ok()
+    };
+    let installed = changed("node_modules/.package-lock.json");
+    if installed.is_none() || installed < changed("package-lock.json") {
+        step::step(name, || {
             let npm = ["ci", "--no-audit", "--no-fund", "--silent"];
-            step::run(Command::new("npm").current_dir(folder()).args(npm))
+            step::run(Command::new("npm").current_dir(folder).args(npm))
         })?;
     }
     Ok(())

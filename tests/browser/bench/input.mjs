@@ -7,7 +7,8 @@ import { visit } from './visit.mjs';
 const INPUTS = 50;
 const BATCHES = 5;
 
-async function inputs(page, kind, count) {
+/// Types so many digits, or clicks as often; gives the ms of each to the next frame.
+export async function typed(page, kind, count) {
   await page.evaluate(() => { window.noted.frames = []; });
   if (kind === 'type') await page.evaluate(() => window.probed().focus());
   for (let input = 0; input < count; input += 1) {
@@ -56,7 +57,7 @@ export async function input(browser, { ours, baseline }) {
   for (let batch = 0; batch < BATCHES; batch += 1) {
     for (const each of pages) {
       await each.page.bringToFront();
-      each.times.push(...(await inputs(each.page, each.kind, INPUTS / BATCHES)));
+      each.times.push(...(await typed(each.page, each.kind, INPUTS / BATCHES)));
     }
   }
   const changes = await pages[2].page.evaluate(() => window.noted.changes);

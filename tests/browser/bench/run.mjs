@@ -4,7 +4,10 @@ import { start } from '../browser.mjs';
 import { cold } from './cold.mjs';
 import { cooling } from './cooling.mjs';
 import { input } from './input.mjs';
+import { large } from './large.mjs';
+import { lighthouse } from './lighthouse.mjs';
 import { log } from './log.mjs';
+import { places } from './places.mjs';
 import { shelf } from './shelf.mjs';
 import { work } from './work.mjs';
 
@@ -13,7 +16,7 @@ if (!pages.cooling) {
   console.error('Run this by: cargo xtask bench');
   process.exit(2);
 }
-const measures = pages.ours && pages.baseline ? [cold, input, work, shelf, log, cooling] : [cooling];
+const measures = pages.ours && pages.baseline ? [cold, input, work, places, shelf, large, log, cooling, lighthouse] : [cooling];
 const browser = await start();
 let kept = true;
 for (const measure of measures) {

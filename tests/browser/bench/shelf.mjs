@@ -9,18 +9,21 @@ const FRAME = 1000 / 60;
 const FRAMES = 6;
 const TURNS = 7;
 
-/// Runs in the page before it loads: fills the shelf.
-function fill({ formula, count }) {
+/// Runs in the page before it loads: fills the shelf with `count` formulas. The first one is `opened`, and is the one
+/// that was open last, where it is given.
+export function fill({ formula, count, opened }) {
   if (localStorage.getItem('softcrumb.shelf')) return;
   const letters = 'abcdefghijklmnopqrstuvwxyz234567';
   const entries = [];
   for (let number = 0; number < count; number += 1) {
-    const id = `zz${letters[number >> 5]}${letters[number & 31]}`;
+    const id = `z${letters[number >> 10]}${letters[(number >> 5) & 31]}${letters[number & 31]}`;
     const name = `Bread ${String(number + 1).padStart(4, '0')}`;
-    localStorage.setItem(`softcrumb.formula.${id}`, JSON.stringify({ ...formula, name }));
+    const stored = number === 0 && opened ? opened : formula;
+    localStorage.setItem(`softcrumb.formula.${id}`, JSON.stringify({ ...stored, name }));
     entries.push({ id, name, dough_g: 900, changed_ms: 1.76e12 + number, place: 'shelf', since_ms: 1.76e12 });
   }
   localStorage.setItem('softcrumb.shelf', JSON.stringify({ softcrumb: 'shelf', version: 1, entries }));
+  if (opened) localStorage.setItem('softcrumb.open', entries[0].id);
 }
 
 /// Runs in the page: from the next tap to the task after the frame in which `done` holds.

@@ -1,0 +1,49 @@
+//! Lighthouse's categories for a phone: on the first example, and on a formula that came as a link.
+
+import { readFileSync } from 'node:fs';
+import { path } from '../browser.mjs';
+import { median, say } from './numbers.mjs';
+
+const RUNS = Number(process.env.SOFTCRUMB_RUNS ?? 5);
+const PERFORMANCE = 95;
+const CATEGORIES = ['accessibility', 'best-practices', 'seo'];
+const BLOCKING_MS = 200;
+const LINK = readFileSync(new URL('../../sheet/samples/v1.links.txt', import.meta.url), 'utf8').split('\n')[0];
+
+/// One audit in a browser of its own.
+async function audited(address) {
+  const [{ default: audit }, { launch }] = await Promise.all([import('lighthouse'), import('chrome-launcher')]);
+  const flags = ['--headless=new', '--disable-gpu', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])];
+  const chrome = await launch({ chromePath: path(), chromeFlags: flags, logLevel: 'silent' });
+  try {
+    const { lhr } = await audit(address, { port: chrome.port, logLevel: 'silent', output: 'json' });
+    return lhr;
+  } finally {
+    chrome.kill();
+  }
+}
+
+/// Says the points of one page, medians of some runs.
+async function page(name, address) {
+  const runs = [];
+  for (let run = 0; run < RUNS; run += 1) runs.push(await audited(address));
+  const points = (category) => median(runs.map((run) => Math.round((run.categories[category]?.score ?? 0) * 100)));
+  const time = (audit) => median(runs.map((run) => run.audits[audit].numericValue));
+  const missed = (category, wanted) => {
+    const kept = points(category) >= wanted;
+    console.log(`${`Lighthouse, ${name}: ${category}`.padEnd(44)} ${String(points(category)).padStart(11)}   at least ${wanted}  ${kept ? 'ok' : 'UNDER'}`);
+    return kept;
+  };
+  const note = `first picture ${time('first-contentful-paint').toFixed(0)} ms, largest ${time('largest-contentful-paint').toFixed(0)} ms, medians of ${RUNS}`;
+  return [
+    missed('performance', PERFORMANCE),
+    ...CATEGORIES.map((category) => missed(category, 100)),
+    say(`Lighthouse, ${name}: blocking`, time('total-blocking-time'), BLOCKING_MS, ' ms', note),
+  ].every(Boolean);
+}
+
+export async function lighthouse(_, { ours }) {
+  const first = await page('example', ours);
+  const second = await page('link', `${ours}#${LINK}`);
+  return first && second;
+}
