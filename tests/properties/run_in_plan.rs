@@ -162,13 +162,14 @@ fn dough_agrees(results: &DayResults) {
         (StageKind::Proof, StepKind::Proof),
     ] {
         let planned = step(results, work, 0).unwrap().1.minutes();
-        assert!((lasts(kind).unwrap() - planned).abs() < 1e-9, "{kind:?}");
+        let own = lasts(kind).unwrap();
+        assert!((own - planned).abs() < SECOND, "{kind:?} {own} {planned}");
     }
     let bakes = results
         .steps()
         .filter(|(step, _)| step.at.work == StepKind::Bake);
     let baked: f64 = bakes.map(|(_, timed)| timed.lasts.minutes()).sum();
-    assert!((lasts(StageKind::Bake).unwrap() - baked).abs() < 1e-9);
+    assert!((lasts(StageKind::Bake).unwrap() - baked).abs() < SECOND);
     for (step, timed) in results.steps() {
         let ends = timed.begins.later(timed.lasts);
         assert!(

@@ -59,11 +59,11 @@ pub fn apply_step(
         }
         DoughStep::WarmFlour { to } => {
             let colder = move |at: Temperature| at < to;
-            move_lines(formula, load, Line::is_flour, (tenth(to)?, &colder));
+            move_lines(formula, load, is_dry_flour, (tenth(to)?, &colder));
         }
         DoughStep::ChillFlour { to } => {
             let warmer = move |at: Temperature| at > to;
-            move_lines(formula, load, Line::is_flour, (tenth(to)?, &warmer));
+            move_lines(formula, load, is_dry_flour, (tenth(to)?, &warmer));
         }
         DoughStep::Ice { ice } => put_ice(formula, load, ice)?,
     }
@@ -123,19 +123,17 @@ pub fn apply_remedy(
         .try_for_each(|step| apply_step(formula, settings, load, step))
 }
 
-/// Returns the ice among several things that a remedy asks for; `None` where it asks for none, or
-/// for nothing else.
+/// Returns the ice that a remedy asks for, which is weighed by itself; `None` where it asks for none.
 #[must_use]
-pub fn ice_among_others(remedy: &DoughRemedy) -> Option<DoughStep> {
+pub fn ice_of(remedy: &DoughRemedy) -> Option<DoughStep> {
     let is_ice = |step: &DoughStep| matches!(step, DoughStep::Ice { .. });
-    let several = remedy.steps().nth(1).is_some();
-    remedy.steps().find(is_ice).filter(|_| several)
+    remedy.steps().find(is_ice)
 }
 
 /// Sets the temperature of all flour of the final dough; `None` leaves it to the kitchen.
 pub fn set_flour_temperature(formula: &mut Formula, flour: Option<Temperature>) {
     for (_, line) in final_lines(formula) {
-        if line.is_flour() {
+        if is_dry_flour(line) {
             line.temperature = flour;
         }
     }
@@ -160,31 +158,39 @@ fn put_ice(formula: &mut Formula, load: &MixerLoad, ice: Mass) -> Result<(), Hea
         return Err(HeatError::NoLiquid);
     }
     let share = (ice.grams() / water.grams()).clamp(0.0, 1.0);
-    let mut frozen = 0.0;
+    let mut frozen = Line::new(Food::ice().map_err(|_| HeatError::NoLiquid)?, Mass::ZERO);
     let mut of = None;
     for (at, line) in final_lines(formula) {
         if is_plain_water(line) {
-            let of_line = share * line.mass.grams();
-            line.mass = line.mass.less(Mass::from_grams(of_line)?);
-            line.poured = None;
-            frozen += of_line;
+            freeze(line, &mut frozen, share)?;
             of = of.or(Some(at));
         }
     }
     let at = of.ok_or(HeatError::NoLiquid)?;
     let there = final_lines(formula).find(|(_, line)| line.food.is_ice());
     if let Some((_, line)) = there {
-        line.mass = Mass::from_grams(line.mass.grams() + frozen)?;
-        line.poured = None;
-        return Ok(());
+        return freeze(&mut frozen, line, 1.0);
     }
     let has_room = formula.has_room();
     let part = formula.parts.get_mut(at.part).filter(|_| has_room);
     let part = part.ok_or(HeatError::NoLiquid)?;
-    let food = Food::ice().map_err(|_| HeatError::NoLiquid)?;
     let after = at.line.saturating_add(1).min(part.lines.len());
-    part.lines
-        .insert(after, Line::new(food, Mass::from_grams(frozen)?));
+    part.lines.insert(after, frozen);
+    Ok(())
+}
+
+/// Moves a share of one line to another, of what is written and of what was weighed.
+fn freeze(from: &mut Line, to: &mut Line, share: f64) -> Result<(), HeatError> {
+    let moved = |mass: Mass| Mass::from_grams(share * mass.grams());
+    let sum = |one: Mass, other: Mass| Mass::from_grams(one.grams() + other.grams());
+    if from.poured.is_some() || to.poured.is_some() {
+        let poured = moved(from.poured.unwrap_or(from.mass))?;
+        to.poured = Some(sum(to.poured.unwrap_or(to.mass), poured)?);
+        from.poured = from.poured.map(|own| own.less(poured));
+    }
+    let mass = moved(from.mass)?;
+    to.mass = sum(to.mass, mass)?;
+    from.mass = from.mass.less(mass);
     Ok(())
 }
 
@@ -201,6 +207,11 @@ fn final_lines(formula: &mut Formula) -> impl Iterator<Item = (LineAt, &mut Line
 /// As the mixer's load takes a liquid: by its role, whatever it counts as.
 fn is_poured(line: &Line) -> bool {
     !line.food.is_ice() && matches!(line.food.role(), Role::Water | Role::Liquid)
+}
+
+/// As the mixer's load takes flour.
+fn is_dry_flour(line: &Line) -> bool {
+    line.is_flour() && !matches!(line.food.role(), Role::Water | Role::Liquid)
 }
 
 fn is_plain_water(line: &Line) -> bool {

@@ -27,7 +27,7 @@ mod timing;
 mod warm_up;
 
 pub use apply_advice::{
-    StepAmount, apply_remedy, apply_step, flour_starts_at, ice_among_others, set_flour_temperature,
+    StepAmount, apply_remedy, apply_step, flour_starts_at, ice_of, set_flour_temperature,
     set_liquid_temperature, step_amount,
 };
 pub use baking::{Baking, baking};

@@ -8,7 +8,7 @@ use crate::app::state::{AppState, after_frame, memo, use_app_state};
 use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
 use crate::engine::quantity::Temperature;
 use crate::results::heat::{
-    DoughQuestion, MixingResult, apply_step, ice_among_others, is_met, offered_remedies,
+    DoughQuestion, MixingResult, apply_step, ice_of, is_met, offered_remedies,
     set_liquid_temperature,
 };
 use crate::text::{
@@ -23,7 +23,7 @@ struct Offer {
     liquid: Option<Temperature>,
     remedy: Option<DoughRemedy>,
     wording: String,
-    /// The ice among several things, which is weighed by itself, and in words.
+    /// The ice beside the cold liquid, which is weighed by itself, and in words.
     ice: Option<(DoughStep, String)>,
 }
 
@@ -106,8 +106,7 @@ fn offers(
                 Offer {
                     liquid: Some(out.best),
                     wording: heat::reached(&to_do, remedy.reaches, options),
-                    ice: ice_among_others(&remedy)
-                        .map(|step| (step, heat::step_alone(step, options))),
+                    ice: ice_of(&remedy).map(|step| (step, heat::step_alone(step, options))),
                     remedy: Some(remedy),
                 }
             });
