@@ -122,7 +122,7 @@ impl BakeSetting {
 
 impl BakeTime {
     /// The same bake in an oven whose bakes were so many times as long as expected, and lay within
-    /// such a share of that.
+    /// such a share of that; a fifth at the most, as without a log.
     ///
     /// `T = c·f`: c the time by comparison, f the factor.
     ///
@@ -130,11 +130,11 @@ impl BakeTime {
     /// [`HeatError::OffScale`] when the time leaves its range.
     pub fn in_an_oven(&self, oven: Factor, spread: Share) -> Result<Self, HeatError> {
         let likely = self.compared.minutes() * oven.number();
-        let off = spread.fraction().min(1.0);
+        let off = spread.fraction().min(WIDEST);
         Ok(Self {
             oven: Some(oven),
             likely: Minutes::from_minutes(likely)?,
-            spread,
+            spread: Share::from_fraction(off)?,
             from: Minutes::from_minutes(likely * (1.0 - off))?,
             to: Minutes::from_minutes(likely * (1.0 + off))?,
             ..*self

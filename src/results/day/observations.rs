@@ -168,7 +168,7 @@ fn measured(bake: &Bake, kind: StepKind, expected: Option<Minutes>) -> Option<Me
     let ended: Option<Vec<_>> = steps.iter().map(|(_, ended)| *ended).collect();
     let ended = ended?.into_iter().map(Moment::instant).max()?;
     Some(MeasuredDuration {
-        expected: as_noted(expected?),
+        expected: expected?,
         minutes: as_noted(ended.since(began)),
     })
 }
