@@ -51,7 +51,7 @@ fn bake(in_oven: &InOven, phases: Vec<Phase>, known: Option<KnownBake>) -> Bakin
     let mut settings = HeatSettings::default();
     settings.bake.phases = phases;
     settings.bake.known = known;
-    baking(in_oven, &Kitchen::default(), &settings).unwrap()
+    baking(in_oven, &Kitchen::default(), &settings, None).unwrap()
 }
 
 proptest! {

@@ -112,7 +112,7 @@ fn a_step_that_is_taken_reaches_what_it_promised() {
         for remedy in &dough_remedies(&at_best, wanted, &around).unwrap() {
             let (mut formula, mut settings) = (sheet.formula.clone(), sheet.heat.clone());
             set_liquid_temperature(&mut formula, out.best).unwrap();
-            apply_remedy(&mut formula, &mut settings, bowl.dough.minutes, remedy).unwrap();
+            apply_remedy(&mut formula, &mut settings, &bowl, remedy).unwrap();
             let after = mixer_load(&formula, &kitchen, &settings).unwrap();
             let now = dough_temperature(&after.dough).unwrap().temperature;
             assert!(
@@ -150,7 +150,7 @@ fn the_offered_steps_one_after_another_bring_a_cold_morning_to_its_target() {
         let Some(first) = offered.first() else { break };
         steps.push(first.step);
         set_liquid_temperature(&mut formula, out.best).unwrap();
-        apply_remedy(&mut formula, &mut settings, load.dough.minutes, first).unwrap();
+        apply_remedy(&mut formula, &mut settings, &load, first).unwrap();
     }
     let mixing = MixingResult::of(&formula, &kitchen, &settings).unwrap();
     let off = (mixing.dough.temperature - settings.dough).kelvin();

@@ -38,6 +38,7 @@ fn run_in(
         learnt: &Learnt::default(),
         in_oven: in_oven(),
         measured_dough: measured,
+        planned: None,
     })
 }
 
@@ -144,7 +145,8 @@ proptest! {
         // The liquid is set to a tenth of a degree.
         prop_assert!((after.dough.celsius() - heat.dough.celsius()).abs() < 0.1, "{:?}", after.dough);
         let step = softcrumb::engine::heat::DoughStep::StandOut { minutes: minutes(20.0) };
-        apply_step(&mut warmed, &mut heat, minutes(9.0), step).unwrap();
+        let load = after.mixing.unwrap().load;
+        apply_step(&mut warmed, &mut heat, &load, step).unwrap();
         let stood = run_in(&warmed, &kitchen, &heat, None);
         prop_assert!(stood.dough >= after.dough);
     }

@@ -71,7 +71,7 @@ fn bake(in_oven: InOven, phases: Vec<Phase>, known: Option<KnownBake>) -> Baking
     let mut settings = HeatSettings::default();
     settings.bake.phases = phases;
     settings.bake.known = known;
-    baking(&in_oven, &Kitchen::default(), &settings).unwrap()
+    baking(&in_oven, &Kitchen::default(), &settings, None).unwrap()
 }
 
 fn time(in_oven: InOven, at: f64) -> BakeTime {
@@ -208,7 +208,7 @@ fn the_plan_may_take_the_minutes_of_the_programme() {
     let loaf = in_tin(tin_in_inches(10.5, 5.0, 3.5), 800.0, 800.0);
     let mut settings = HeatSettings::default();
     settings.bake.length = BakeLength::Programme;
-    let typed = baking(&loaf, &Kitchen::default(), &settings).unwrap();
+    let typed = baking(&loaf, &Kitchen::default(), &settings, None).unwrap();
     agrees(typed.planned.unwrap().total.minutes(), "25");
 }
 

@@ -19,7 +19,7 @@ fn under(hectopascals: &str) -> f64 {
 /// for where water boils under it, computed with the Python library iapws 1.5.5. 0.02 °C
 /// is the aim; a tenth of it is held.
 #[test]
-fn boiling_points_from_400_m_below_the_sea_to_5000_m_are_those_of_iapws() {
+pub(crate) fn boiling_points_from_400_m_below_the_sea_to_5000_m_are_those_of_iapws() {
     let rows = include_str!("data/boiling_by_altitude.csv");
     let mut held = 0;
     for row in rows.lines().skip(1) {
@@ -37,7 +37,7 @@ fn boiling_points_from_400_m_below_the_sea_to_5000_m_are_those_of_iapws() {
 /// Source: ISO 2533:1975, pressures at geopotential heights (from memory), here at the geometric
 /// altitudes that belong to them: 6 356 766·h / (6 356 766 − h) m.
 #[test]
-fn pressures_of_the_standard_atmosphere_are_those_of_the_standard() {
+pub(crate) fn pressures_of_the_standard_atmosphere_are_those_of_the_standard() {
     for (height, hectopascals) in [
         (1000.0, "898.746"),
         (2000.0, "794.952"),
@@ -52,7 +52,7 @@ fn pressures_of_the_standard_atmosphere_are_those_of_the_standard() {
 
 /// Source: IAPWS, *Industrial Formulation 1997*, table 36: 1000 hPa give 372.755919 K.
 #[test]
-fn a_thousand_hectopascals_boil_water_as_the_formulations_own_check_value_says() {
+pub(crate) fn a_thousand_hectopascals_boil_water_as_the_formulations_own_check_value_says() {
     agrees(under("1000") + 273.15, "372.755919");
 }
 

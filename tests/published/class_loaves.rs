@@ -4,11 +4,13 @@ use std::num::NonZeroU16;
 
 use softcrumb::engine::batch::BatchTarget;
 use softcrumb::engine::class::ClassSettings;
+use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::nutrition::LabelLaw;
 use softcrumb::engine::quantity::{Factor, Mass};
 use softcrumb::results::batch::nutrition::PortionKind;
 use softcrumb::results::batch::{self, class, class_batch, nutrition, shopping, tins};
 use softcrumb::results::day::usual_run;
+use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::{Kitchen, Pantry, Scales, Sheet, examples};
 
 fn loaves_of(grams: f64) -> ClassSettings {
@@ -61,7 +63,11 @@ fn a_class_of_loaves_bakes_as_long_as_one_of_them() {
         let mut alone = one.clone();
         alone.batch.wanted = BatchTarget::Dough(Mass::from_grams(grams).unwrap());
         let time = |sheet: &Sheet| {
-            let run = usual_run(sheet, &Kitchen::default());
+            let run = usual_run(
+                sheet,
+                &Kitchen::default(),
+                (&DaySettings::default(), &Learnt::default()),
+            );
             let spread = run.baking.clone().unwrap().time.unwrap().spread;
             (run.bake_time().minutes(), spread.fraction())
         };

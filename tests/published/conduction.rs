@@ -131,7 +131,7 @@ fn halving_the_cells_or_the_steps_makes_the_error_a_quarter() {
 /// 5 °C, water 95 °C, h 1200, k 0.627, α 0.151e-6; the book's one-term answer is 865 s, the exact
 /// series gives 861.5 s to a centre of 70 °C.
 #[test]
-fn an_egg_boils_in_as_long_as_the_textbook_says() {
+pub(crate) fn an_egg_boils_in_as_long_as_the_textbook_says() {
     let egg = body(
         Shape::Sphere,
         0.025,
@@ -151,7 +151,7 @@ fn an_egg_boils_in_as_long_as_the_textbook_says() {
 /// thick, insulated behind, −20 °C, oil 60 °C, h 500, k 63.9, ρ 7832, c 434; after 480 s the book
 /// has 42.9 °C at the surface, the series 43.02 and 45.36 (the book's two faces).
 #[test]
-fn a_wall_warms_as_the_textbook_says() {
+pub(crate) fn a_wall_warms_as_the_textbook_says() {
     let wall = body(Shape::Slab, 0.04, 63.9, 7832.0, 434.0);
     let end = *simulate(&wall, celsius(-20.0), &[stay(480.0, 60.0, 500.0)])
         .unwrap()
@@ -165,7 +165,7 @@ fn a_wall_warms_as_the_textbook_says() {
 /// long can of pea purée, 68.1 mm across, k 0.830, α 2.007e-7, h 4540, from 29.4 in steam of
 /// 115.6 °C for 0.75 h; read off a chart 104.4 °C, exactly 106.08.
 #[test]
-fn a_can_of_puree_heats_as_the_series_says_and_near_the_chart() {
+pub(crate) fn a_can_of_puree_heats_as_the_series_says_and_near_the_chart() {
     let can = body(
         Shape::Cylinder,
         0.03405,
@@ -183,7 +183,7 @@ fn a_can_of_puree_heats_as_the_series_says_and_near_the_chart() {
 /// c 460, h 10, from 450 to 150 in air of 100 °C takes 5819 s. Scaled to temperatures of ours,
 /// 300 to 120 in air of 100: θ is 0.1 instead of 0.1429, so 5818.3·ln(10)/ln(7) s.
 #[test]
-fn a_steel_ball_cools_as_one() {
+pub(crate) fn a_steel_ball_cools_as_one() {
     let ball = body(Shape::Sphere, 0.025, 35.0, 7800.0, 460.0);
     let curve = simulate(&ball, celsius(300.0), &[stay(9000.0, 100.0, 10.0)]).unwrap();
     let minutes = curve
@@ -201,7 +201,7 @@ fn a_steel_ball_cools_as_one() {
 /// 335 to 50 in a bath of 20 °C takes 3.1 s in the book, which interpolates its table, and 2.979 s
 /// exactly.
 #[test]
-fn a_quenched_sphere_cools_in_the_exact_time_and_near_the_books() {
+pub(crate) fn a_quenched_sphere_cools_in_the_exact_time_and_near_the_books() {
     let sphere = body(Shape::Sphere, 0.005, 20.0, 3000.0, 1000.0);
     let curve = simulate(&sphere, celsius(335.0), &[stay(10.0, 20.0, 6000.0)]).unwrap();
     let minutes = curve
@@ -216,7 +216,7 @@ fn a_quenched_sphere_cools_in_the_exact_time_and_near_the_books() {
 /// exactly 6.046e6. The book's α is not k/(ρ·c): the specific heat here is that of the α, and the
 /// mass is such that a square metre holds the book's 135 kg × 900 J/(kg·K).
 #[test]
-fn a_plate_gives_off_the_heat_that_the_series_says_and_near_the_chart() {
+pub(crate) fn a_plate_gives_off_the_heat_that_the_series_says_and_near_the_chart() {
     let heat = 215.0 / 8.4e-5 / 2700.0;
     let mass = Mass::from_grams(135_000.0 * 900.0 / heat).unwrap();
     let plate = Body {

@@ -6,6 +6,7 @@ use softcrumb::engine::heat::{
 };
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature};
 
+use crate::accuracy::note;
 use crate::printed::{agrees, agrees_within};
 
 fn celsius(t: f64) -> Temperature {
@@ -82,7 +83,7 @@ fn the_food_code_has_its_two_stages() {
 /// Common practice: 200 to 250 g of paste in an ordinary bowl 14 to 15 cm across, in a room of 18 to
 /// 21 °C, are down to 30 °C after about half an hour left open, about an hour and a half under film.
 #[test]
-fn the_cover_decides_how_fast_a_bowl_cools() {
+pub(crate) fn the_cover_decides_how_fast_a_bowl_cools() {
     for (grams, room) in [(200.0, 18.0), (226.0, 20.0), (250.0, 21.0)] {
         let warm_after = |lid, pace| {
             let cooling = Cooling {
@@ -103,6 +104,8 @@ fn the_cover_decides_how_fast_a_bowl_cools() {
             warm_after(false, Pace::Quick),
             warm_after(true, Pace::Middle),
         );
+        note(open, 30.0);
+        note(covered, 90.0);
         assert!((20.0..40.0).contains(&open), "{grams} g open: {open}");
         assert!(
             (70.0..110.0).contains(&covered),

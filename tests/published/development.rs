@@ -43,7 +43,7 @@ fn at(t: f64) -> DoughTemperature {
 /// and 10 K that is 2.0, 3.1 and 3.9 min. Told to half a minute, so up to a quarter off. In a bakery
 /// 2 to 3 min for 8 to 10 K (common practice): within the range.
 #[test]
-fn a_colder_dough_develops_later_by_hlynkas_measure() {
+pub(crate) fn a_colder_dough_develops_later_by_hlynkas_measure() {
     for (colder, later) in [(5.0, "2.0"), (8.0, "3.1"), (10.0, "3.9")] {
         let usual = minutes(10.0);
         let found = Development::of(usual, &at(26.0 - colder));

@@ -82,7 +82,7 @@ fn each_component_has_the_values_of_choi_and_okos() {
 /// same is done by hand, to hold our sums against the print to its last digit (0.005; the worst of
 /// them is off by 0.0054 through the rounding of its composition, so 0.006).
 #[test]
-fn foods_of_the_ashrae_table_agree_once_fibre_is_counted_twice_as_it_does() {
+pub(crate) fn foods_of_the_ashrae_table_agree_once_fibre_is_counted_twice_as_it_does() {
     for food in ashrae() {
         let twice = Composition {
             carbohydrate: food.composition.carbohydrate.plus(food.composition.fibre),
@@ -166,7 +166,7 @@ fn printed(row: &'static str) -> Printed {
 /// exception: the table has 1.80 to 1.88 as a mean from 0 to 100 °C, the model 2.04, because it
 /// takes bound water for free water. Doughs and breads, with more water, are met again.
 #[test]
-fn measured_foods_are_met_within_what_the_model_promises() {
+pub(crate) fn measured_foods_are_met_within_what_the_model_promises() {
     for (food, t, measured, allowed) in [
         (1, 50.0, "1.84", 0.12 * 1.84),
         (300, 20.0, "3.85", 0.05 * 3.85),
@@ -191,7 +191,7 @@ fn white_bread_lies_in_the_measured_range() {
 /// Source: Mathlouthi and Reiser, *Sucrose: Properties and Applications*, 1995: 1.244 at 25 °C
 /// (from memory); *CRC Handbook*: 50.5 J/(mol·K) for salt, which is 0.864.
 #[test]
-fn dry_sugar_and_dry_salt_have_their_own_measured_values() {
+pub(crate) fn dry_sugar_and_dry_salt_have_their_own_measured_values() {
     let sugar = Composition {
         carbohydrate: Share::WHOLE,
         sugars: Share::WHOLE,
@@ -221,7 +221,7 @@ fn water_has_its_own_specific_heat_and_not_that_of_a_misprint() {
 /// Source: IAPWS 2006 for ice: 1.9498 at −20, 2.0231 at −10 kJ/(kg·K); Choi and Okos are within
 /// 1.2 % of it.
 #[test]
-fn ice_has_the_specific_heat_of_ice() {
+pub(crate) fn ice_has_the_specific_heat_of_ice() {
     for (t, measured) in [(-20.0, "1.9498"), (-10.0, "2.0231")] {
         let ice = Properties::of(&Matter::ICE, celsius(t)).unwrap();
         agrees_within(

@@ -27,7 +27,7 @@ fn thickness(sugar: &str, t: &str) -> f64 {
 /// Source: Génotelle 1978 (equation from memory), worked out apart from this program for 10 to
 /// 70 % and 10 to 80 °C.
 #[test]
-fn viscosity_is_that_of_the_equation_at_every_row() {
+pub(crate) fn viscosity_is_that_of_the_equation_at_every_row() {
     let rows = rows(VISCOSITY);
     assert!(rows.len() > 80);
     for row in &rows {
@@ -70,7 +70,7 @@ fn root(a: f64, b: f64, c: f64) -> f64 {
 /// Source: values of the literature as a student's laboratory report quotes them (weak). They
 /// stand within 3 % of the equation, about what the two works above differ by.
 #[test]
-fn viscosity_is_near_the_values_of_the_literature() {
+pub(crate) fn viscosity_is_near_the_values_of_the_literature() {
     for (sugar, t, printed) in [
         ("65", "20", "147.2"),
         ("65", "40", "44.36"),
@@ -136,7 +136,7 @@ fn between_rows_the_two_tables_agree() {
 /// Source: the same, Table A2.2, density of saturated solutions. Rooms that simply add up miss it
 /// by up to 1.5 %, most when hot.
 #[test]
-fn density_is_near_that_of_saturated_solutions() {
+pub(crate) fn density_is_near_that_of_saturated_solutions() {
     for row in rows(SOLUBILITY) {
         let t = celsius(&row["T_C"]);
         let sugar = percent(&row["pct_w_w_from_A2.2"]);
@@ -164,7 +164,7 @@ fn water_activity_is_that_of_norrish() {
 /// Solutions* (osmotic coefficients, from memory). Norrish's equation has one constant: it stands
 /// within 0.0008 of both up to 65 % and within 0.0017 up to 70 %.
 #[test]
-fn water_activity_is_near_that_of_finer_equations() {
+pub(crate) fn water_activity_is_near_that_of_finer_equations() {
     for row in rows(ACTIVITY) {
         let sugar = number(&row["sucrose_pct_w_w"]);
         let activity = sugar_water_activity(percent(&row["sucrose_pct_w_w"])).fraction();

@@ -75,7 +75,7 @@ fn dough(tin: Tin, at: f64) -> f64 {
 /// Source: an ingredient dealer's guide to tapered tins: inside 250 (238) × 113 (105) × 120 mm hold
 /// 3192 cm³, at 4 cm³/g 798 g; 220 (208) × 113 (105) × 120 mm hold 2800 cm³, at 4.0 700 g.
 #[test]
-fn tapered_tins_hold_what_the_dealer_prints() {
+pub(crate) fn tapered_tins_hold_what_the_dealer_prints() {
     let long = flared((250.0, 113.0), (238.0, 105.0), 120.0);
     agrees(volume(&long), "3192");
     agrees(dough(long, 4.0), "798");
@@ -86,7 +86,7 @@ fn tapered_tins_hold_what_the_dealer_prints() {
 
 /// Source: a Japanese bakery technologist's worked example: 365 × 120 × 125 mm at 4.0 is 1368.75 g.
 #[test]
-fn a_straight_tin_takes_what_the_technologist_reckons() {
+pub(crate) fn a_straight_tin_takes_what_the_technologist_reckons() {
     agrees(dough(straight(365.0, 120.0, 125.0), 4.0), "1368.75");
 }
 
@@ -101,7 +101,7 @@ fn half_of_an_open_tin_weighs_what_the_school_says() {
 /// Source: Wordloaf, "Size matters": a straight 9 × 4 × 4 inch tin holds 2360 cm³. The print rounds
 /// to tens.
 #[test]
-fn a_tin_in_inches_holds_what_is_printed() {
+pub(crate) fn a_tin_in_inches_holds_what_is_printed() {
     let inch = 25.4;
     let tin = straight(9.0 * inch, 4.0 * inch, 4.0 * inch);
     agrees_within(volume(&tin), "2360", 5.0);

@@ -109,6 +109,20 @@ fn times_are_noted_once_a_work_is_over_from_its_first_step_to_its_last() {
     assert_eq!(bake.noted.proof, None);
 }
 
+/// By definition: an hour and fourteen minutes by the clock, give or take its seconds, are 74 min in the
+/// record, not 74.0333333333.
+#[test]
+fn a_rise_that_was_measured_is_stored_with_the_digits_of_a_clock() {
+    let sheet = first();
+    let planned = plan(&sheet, None, 26.0);
+    let mut bake = bake();
+    let at = |seconds: f64| ms(1_774_634_400_000.0 + seconds * 1000.0);
+    bake.begin(step(StepKind::Bulk, 0), at(1.0));
+    bake.end(step(StepKind::Bulk, 0), at(74.0 * 60.0 + 3.0));
+    note_durations(&mut bake, &planned, &DaySettings::default());
+    assert_eq!(bake.noted.bulk.unwrap().minutes, minutes(74.0));
+}
+
 #[test]
 fn a_dough_that_came_out_cold_is_planned_with_as_it_is() {
     let sheet = first();

@@ -46,7 +46,6 @@ fn the_first_remedy_that_is_offered_brings_the_dough_to_its_wish() {
         let liquid = mixing.liquid.as_ref().unwrap();
         let wanted = sheet.heat.dough;
         let asked = DoughQuestion::at_best(&mixing.load, liquid, wanted, &Kitchen::default());
-        let mixes = mixing.load.dough.minutes;
         if let Some(asked) = asked {
             let first = offered_remedies(&asked.remedies().unwrap())[0];
             let best = match liquid {
@@ -54,7 +53,7 @@ fn the_first_remedy_that_is_offered_brings_the_dough_to_its_wish() {
                 LiquidAnswer::At { liquid, .. } => *liquid,
             };
             set_liquid_temperature(&mut sheet.formula, best).unwrap();
-            apply_remedy(&mut sheet.formula, &mut sheet.heat, mixes, &first).unwrap();
+            apply_remedy(&mut sheet.formula, &mut sheet.heat, &mixing.load, &first).unwrap();
             offered += 1;
         } else {
             let LiquidAnswer::At { liquid: at, .. } = liquid else {

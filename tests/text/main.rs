@@ -14,6 +14,7 @@
 
 mod allergens;
 mod bench;
+mod bench_lines;
 mod bench_steps;
 mod bench_waits;
 #[path = "../properties/cases.rs"]
@@ -32,8 +33,10 @@ mod format_options;
 mod formula_page;
 mod heat;
 mod import_report;
+mod kitchens_table;
 mod labels;
 mod language;
+mod learnt_oven;
 mod loads;
 mod mixing;
 mod names;

@@ -60,6 +60,7 @@ impl Heat {
             learnt: &Learnt::default(),
             in_oven: InOven::of(&asked.sheet, made, InOven::PROOFED),
             measured_dough: None,
+            planned: None,
         });
         let results = HeatResults::of(&HeatInput {
             formula,

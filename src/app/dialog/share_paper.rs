@@ -98,15 +98,21 @@ fn card_of(state: AppState, sheet: &Sheet) -> Option<BenchCard> {
     let card = workspace
         .pantry
         .with(|pantry| bench_card(sheet, &batch, pantry, code.as_ref(), options))?;
-    let run = state.kitchen.with(|kitchen| usual_run(sheet, kitchen));
+    let day = Day::from_context();
+    let (settings, learnt) = (day.settings.get(), day.learnt.get());
+    let run = state
+        .kitchen
+        .with(|kitchen| usual_run(sheet, kitchen, (&settings, &learnt)));
     Some(with_run(card, sheet, &run, code.as_ref(), options))
 }
 
 fn sheet_of(state: AppState, sheet: &Sheet) -> Option<ClassSheet> {
     let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
     let settings = workspace.settings.get();
+    let day = Day::from_context();
+    let (planned, learnt) = (day.settings.get(), day.learnt.get());
     let class = state.kitchen.with(|kitchen| {
-        let settings = as_the_run_bakes(sheet, settings, kitchen);
+        let settings = as_the_run_bakes(sheet, settings, kitchen, (&planned, &learnt));
         batch::class::of(sheet, &settings, kitchen.scales)
     });
     let view = text::class::view(&class, options).ok()?;

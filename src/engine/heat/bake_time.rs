@@ -4,7 +4,7 @@
 use super::baked_shape::BakedBody;
 use super::error::HeatError;
 use super::loaf_body::LoafBody;
-use crate::engine::quantity::{Minutes, Share, Temperature};
+use crate::engine::quantity::{Factor, Minutes, Share, Temperature};
 use crate::engine::working::{WorkingLine, given};
 
 /// What decides how long a bake takes.
@@ -35,6 +35,10 @@ pub struct BakeTime {
     pub known_model: Minutes,
     /// The time by conduction of this bake, with heat from above and below.
     pub new_model: Minutes,
+    /// The time that the comparison says.
+    pub compared: Minutes,
+    /// How many times as long it takes in this oven, as its log has taught; `None` without one.
+    pub oven: Option<Factor>,
     /// The likely time.
     pub likely: Minutes,
     /// How far the time may be off, of itself.
@@ -87,13 +91,16 @@ pub fn bake_time(
     } else {
         WIDEST
     };
+    let compared = Minutes::from_minutes(likely)?;
     Ok(BakeTime {
         known,
         from_bake: *from,
         to_bake: *to,
         known_model,
         new_model,
-        likely: Minutes::from_minutes(likely)?,
+        compared,
+        oven: None,
+        likely: compared,
         spread: Share::from_fraction(spread)?,
         from: Minutes::from_minutes(likely * (1.0 - spread))?,
         to: Minutes::from_minutes(likely * (1.0 + spread))?,
@@ -114,6 +121,26 @@ impl BakeSetting {
 }
 
 impl BakeTime {
+    /// The same bake in an oven whose bakes were so many times as long as expected, and lay within
+    /// such a share of that; a fifth at the most, as without a log.
+    ///
+    /// `T = c·f`: c the time by comparison, f the factor.
+    ///
+    /// # Errors
+    /// [`HeatError::OffScale`] when the time leaves its range.
+    pub fn in_an_oven(&self, oven: Factor, spread: Share) -> Result<Self, HeatError> {
+        let likely = self.compared.minutes() * oven.number();
+        let off = spread.fraction().min(WIDEST);
+        Ok(Self {
+            oven: Some(oven),
+            likely: Minutes::from_minutes(likely)?,
+            spread: Share::from_fraction(off)?,
+            from: Minutes::from_minutes(likely * (1.0 - off))?,
+            to: Minutes::from_minutes(likely * (1.0 + off))?,
+            ..*self
+        })
+    }
+
     /// The working, line by line: the height of what is baked, how warm its middle is after the time by
     /// conduction, and the known time scaled.
     #[must_use]
@@ -132,16 +159,27 @@ impl BakeTime {
                 ),
                 given("r", "its heat", self.from_bake.heat.fraction(), ""),
             ],
-            result: given("T", "this bake", self.likely.minutes(), "min"),
+            result: given("T", "this bake", self.compared.minutes(), "min"),
             source: CONDUCTION.into(),
         };
-        vec![
+        let in_this_oven = self.oven.map(|oven| WorkingLine {
+            rule: "T × f".into(),
+            with: vec![
+                given("T", "this bake", self.compared.minutes(), "min"),
+                given("f", "this oven against expected", oven.number(), ""),
+            ],
+            result: given("B", "this bake in this oven", self.likely.minutes(), "min"),
+            source: "your own bakes".into(),
+        });
+        let mut lines = vec![
             self.from_bake.baked.working(),
             self.from_bake.middle_after(self.known_model),
             self.to_bake.baked.working(),
             self.to_bake.middle_after(self.new_model),
             scaled,
-        ]
+        ];
+        lines.extend(in_this_oven);
+        lines
     }
 }
 

@@ -1,7 +1,9 @@
 //! Food: an ingredient of the larder, or one of the user's own.
 
 use super::water::ICE;
-use super::{Allergen, Composition, Constituent, Listed, OwnFood, Presence, Role, Source};
+use super::{
+    Allergen, Composition, Constituent, Listed, OwnFood, Presence, Role, Source, UnknownIngredient,
+};
 
 /// What a line of a formula holds.
 #[derive(Clone, Debug, PartialEq)]
@@ -29,6 +31,20 @@ impl Food {
             Self::Listed(listed) => listed.row().role,
             Self::Own(own) => own.role,
         }
+    }
+
+    /// Water that goes in frozen and melts.
+    ///
+    /// ```
+    /// use softcrumb::engine::ingredients::Food;
+    ///
+    /// assert!(Food::ice().is_ok_and(|ice| ice.is_ice()));
+    /// ```
+    ///
+    /// # Errors
+    /// [`UnknownIngredient`] never.
+    pub fn ice() -> Result<Self, UnknownIngredient> {
+        Listed::numbered(ICE).map(Self::Listed)
     }
 
     /// Whether it is water that goes in frozen and melts.

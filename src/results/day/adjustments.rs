@@ -1,6 +1,7 @@
 //! Adjustments: steps that the plan makes longer or shorter than wished, and why.
 
-use super::day_results::{DayResults, around};
+use super::around::around;
+use super::day_results::DayResults;
 use super::input::DayInput;
 use crate::engine::plan::{Around, StepKind, solve};
 use crate::engine::quantity::Minutes;

@@ -1,7 +1,7 @@
 //! `of`: a formula's rises, steps and times in one kitchen, by the local clock.
 
 use super::bedtime::{Bedtime, bedtime};
-use super::in_plan::in_plan;
+use super::in_plan::{Planned, follow, in_plan};
 use super::input::DayInput;
 use super::nights::nights_between;
 use super::paste_conflicts::{PasteConflict, paste_conflicts};
@@ -9,16 +9,10 @@ use super::preferment_conflicts::{PrefermentConflict, preferment_conflicts};
 use super::ready_range::{ReadyRange, ready_range};
 use super::ready_shares::ReadyInput;
 use super::rises::{RiseInput, Rises, dough_rises};
-use super::target::target;
-use crate::engine::plan::{
-    Aim, Around, Conflict, Done, Plan, PlanError, Solved, Span, Step, StepAt, Timed, edited, solve,
-    usual,
-};
+use crate::engine::plan::{Aim, Conflict, Plan, PlanError, Solved, Span, Step, StepAt, Timed};
 use crate::engine::quantity::{Instant, Minutes, Temperature};
-use crate::results::heat::{TimesAsked, planned_phases, times};
-use crate::results::run::{DoughBasis, Run, between};
-use crate::sheet::Moment;
-use crate::sheet::day::Bake;
+use crate::results::heat::expected_bake;
+use crate::results::run::{DoughBasis, Run};
 
 /// Every number of the day that does not depend on the step at the bench.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,9 +48,6 @@ pub struct DayResults {
     /// The baking time of one load as this oven bakes.
     pub bake: Minutes,
 }
-
-/// How far around the target nights are looked for.
-const NIGHTS_WITHIN_DAYS: f64 = 6.0;
 
 /// The rises of a formula, its steps and their times.
 ///
@@ -95,35 +86,24 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
 /// # Errors
 /// Those of [`of`].
 pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
-    let (sheet, settings) = (input.sheet, input.settings);
-    let kitchen = &input.taught_kitchen();
-    let asked = TimesAsked {
-        bulk: between(&run.rises.bulk, settings.rises.bulk.time),
-        proof: between(&run.rises.proof, settings.rises.proof.time),
-        chill: settings.in_fridge()?,
-        loads: settings.loads,
-        pieces: sheet.batch.pieces.get(),
-        bake: &run.bake,
-        baking: run.baking.as_ref().ok(),
-    };
-    let known = (&asked, run.coolings.as_slice());
-    let times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, known);
-    let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;
-    if let Some(bench) = input.bench {
-        plan = edited(&plan, &bench.edits)?;
-    }
-    let aim = target(input);
-    let solved = solve(&plan, aim, &around(input, &plan, aim));
-    let run = in_plan(run, input, &plan, &solved);
+    let (run, planned) = follow(input, run)?;
+    let run = in_plan(run, input, &planned);
+    let Planned {
+        plan, aim, solved, ..
+    } = planned;
     let ready = ready(input, &run, &plan, &solved);
     Ok(DayResults {
         paste_conflicts: paste_conflicts(input, &run),
         preferment_conflicts: preferment_conflicts(input, &run),
         bedtime: bedtime(input, ready.as_ref(), &plan, &solved),
         ready,
-        programme: sum(&planned_phases(run.baking.as_ref().ok(), &sheet.heat)),
+        programme: expected_bake(run.baking.as_ref().ok(), &input.sheet.heat),
+        bake: run.bake_time(),
         run,
-        bulk_place: input.rise_settings().bulk_place.unwrap_or(kitchen.room),
+        bulk_place: input
+            .rise_settings()
+            .bulk_place
+            .unwrap_or(input.kitchen.room),
         order: by_start(&solved),
         nights: nights_between(input, solved.begins, solved.table),
         hands: hands(&plan),
@@ -131,7 +111,6 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
         plan,
         aim,
         solved,
-        bake: sum(&times.bake),
     })
 }
 
@@ -186,10 +165,6 @@ fn by_dough(input: &DayInput, run: &Run) -> [Minutes; 2] {
     }
 }
 
-fn sum(phases: &[Minutes]) -> Minutes {
-    held(phases.iter().map(|phase| phase.minutes()).sum())
-}
-
 /// The places of the steps in the order of their start times; the plan's order where these are
 /// equal.
 fn by_start(solved: &Solved) -> Vec<usize> {
@@ -206,29 +181,6 @@ fn longest_wait(plan: &Plan, solved: &Solved) -> Minutes {
     let steps = solved.steps.iter().zip(plan.steps());
     let waits = steps.map(|(timed, step)| timed.lasts.minutes() - step.hands.minutes());
     held(waits.fold(0.0, f64::max))
-}
-
-pub(super) fn around(input: &DayInput, plan: &Plan, aim: Aim) -> Around {
-    let (Aim::Table(at) | Aim::From(at)) = aim;
-    let days = Minutes::from_hours(NIGHTS_WITHIN_DAYS * 24.0).unwrap_or(Minutes::ZERO);
-    Around {
-        nights: nights_between(input, at.earlier(days), at.later(days)),
-        now: Some(input.now.instant()),
-        done: input.bake().map_or_else(Vec::new, |bake| done(bake, plan)),
-        one_pair_of_hands: input.settings.one_pair_of_hands,
-    }
-}
-
-/// The steps of a bake that the plan has too.
-fn done(bake: &Bake, plan: &Plan) -> Vec<Done> {
-    let steps = bake.steps.iter().filter_map(|done| {
-        Some(Done {
-            step: plan.place(done.step)?,
-            began: done.began.instant(),
-            ended: done.ended.map(Moment::instant),
-        })
-    });
-    steps.collect()
 }
 
 fn held(minutes: f64) -> Minutes {

@@ -1,47 +1,102 @@
-//! The run in its plan: how long each paste and preferment really is in the fridge, and how ripe it
-//! then is.
+//! The run in its plan: each is worked out from the other until they agree, so that a paste or
+//! preferment is as warm as its real time in the fridge leaves it, and as ripe.
 
+use super::around::around;
 use super::input::DayInput;
+use super::plan_times::plan_times;
 use super::preferment::preferment_rise;
-use crate::engine::plan::{Plan, Solved, StepAt, StepKind};
-use crate::engine::quantity::Minutes;
+use super::target::target;
+use crate::engine::plan::{Aim, Plan, PlanError, Solved, edited, solve, usual};
 use crate::engine::rise::RiseSettings;
-use crate::results::run::{Run, StageKind};
+use crate::results::heat::{TimesAsked, times};
+use crate::results::run::{PlanTimes, Run, StageKind, between};
 
-/// How long a step lasts in a solved plan; `None` where the plan does not have it.
-fn lasts(plan: &Plan, solved: &Solved, at: StepAt) -> Option<Minutes> {
-    Some(solved.steps.get(plan.place(at)?)?.lasts)
+/// The steps of a run and their times.
+pub(super) struct Planned {
+    /// The steps.
+    pub(super) plan: Plan,
+    /// The time the plan is solved from.
+    pub(super) aim: Aim,
+    /// When each step is.
+    pub(super) solved: Solved,
+    /// How long it has each paste and preferment where.
+    times: PlanTimes,
 }
 
-/// How long a part is in the fridge by the plan; `None` for a part that the plan does not chill.
-fn in_fridge(plan: &Plan, solved: &Solved, part: usize) -> Option<Minutes> {
-    let of = u16::try_from(part).ok()?;
-    let kinds = [StepKind::ChillPaste, StepKind::ChillPreferment];
-    let found = kinds.map(|work| lasts(plan, solved, StepAt { work, of }));
-    found.into_iter().flatten().next()
+/// How often run and plan are worked out from each other at the most. A minute more in the fridge
+/// moves a rise by seconds, so that two rounds are enough where a plan does not leap.
+const MOST_ROUNDS: u8 = 4;
+
+/// Follows the run by the plan that follows from it, until neither changes the other.
+pub(super) fn follow(input: &DayInput, run: Run) -> Result<(Run, Planned), PlanError> {
+    let mut run = run;
+    let mut planned = plan(input, &run)?;
+    for _ in 1..MOST_ROUNDS {
+        if input.agrees(&run, &planned.times) {
+            break;
+        }
+        run = input.run_in(&planned.times, &run.coolings);
+        planned = plan(input, &run)?;
+    }
+    Ok((run, planned))
 }
 
-/// The run with the times of its plan: the stages in the fridge, and the ripeness of each preferment
-/// as it then leaves it.
-///
-/// The wished time in the fridge gave the temperatures; after the hours that a plan has both in
-/// there they are those of the fridge, so that the temperatures stay as they are.
-pub(super) fn in_plan(mut run: Run, input: &DayInput, plan: &Plan, solved: &Solved) -> Run {
-    let chilled = run.stages.iter_mut();
-    for stage in chilled.filter(|stage| stage.kind == StageKind::Chill) {
-        if let Some(lasts) = stage.part.and_then(|part| in_fridge(plan, solved, part)) {
-            stage.lasts = [lasts; 3];
+/// The plan of a run.
+fn plan(input: &DayInput, run: &Run) -> Result<Planned, PlanError> {
+    let (sheet, settings) = (input.sheet, input.settings);
+    let asked = TimesAsked {
+        bulk: between(&run.rises.bulk, settings.rises.bulk.time),
+        proof: between(&run.rises.proof, settings.rises.proof.time),
+        chill: settings.in_fridge()?,
+        loads: settings.loads,
+        pieces: sheet.batch.pieces.get(),
+        bake: &run.bake,
+        baking: run.baking.as_ref().ok(),
+    };
+    let kitchen = &input.taught_kitchen();
+    let known = (&asked, run.coolings.as_slice());
+    let times = times(&run.formula, kitchen, &sheet.heat, &settings.rises, known);
+    let mut plan = edited(&usual(&sheet.formula, &times)?, &settings.edits)?;
+    if let Some(bench) = input.bench {
+        plan = edited(&plan, &bench.edits)?;
+    }
+    let aim = target(input);
+    let solved = solve(&plan, aim, &around(input, &plan, aim));
+    let lasts = |at| Some(solved.steps.get(plan.place(at)?)?.lasts);
+    Ok(Planned {
+        times: plan_times(&sheet.formula, lasts),
+        plan,
+        aim,
+        solved,
+    })
+}
+
+/// The run with the times of its plan to the second: the stages before the dough, and the ripeness
+/// of each preferment as it then leaves the fridge.
+pub(super) fn in_plan(mut run: Run, input: &DayInput, planned: &Planned) -> Run {
+    for stage in &mut run.stages {
+        let times = stage.part.and_then(|part| planned.times.part(part));
+        match (stage.kind, times) {
+            (StageKind::Stand, Some(times)) => stage.lasts = [times.standing; 3],
+            (StageKind::Chill, Some(times)) => stage.lasts = [times.chilling; 3],
+            _ => {}
         }
     }
     let (kitchen, rises) = (input.taught_kitchen(), input.rise_settings());
     let at = run.references.bulk.at;
     for own in run.rises.preferments.iter_mut().flatten() {
-        let planned = in_fridge(plan, solved, own.part);
-        if let Some(fridge) = planned.filter(|fridge| *fridge != rises.fridge) {
-            let settings = RiseSettings { fridge, ..rises };
-            if let Ok(rise) = preferment_rise(&run.formula, own.part, &kitchen, &settings, at) {
-                *own = rise;
-            }
+        let Some(times) = planned.times.part(own.part) else {
+            continue;
+        };
+        let settings = RiseSettings {
+            bench: times.standing,
+            fridge: times.chilling,
+            ..rises
+        };
+        if settings != rises
+            && let Ok(rise) = preferment_rise(&run.formula, own.part, &kitchen, &settings, at)
+        {
+            *own = rise;
         }
     }
     run

@@ -1,6 +1,7 @@
 //! The input of the day's results: sheet, kitchen, settings, log and time.
 
 use super::learning::taught_kitchen;
+use super::plan_times::plan_times;
 use super::weighed_formula::as_weighed;
 use crate::engine::batch::Rounded;
 use crate::engine::formula::Formula;
@@ -9,7 +10,7 @@ use crate::engine::quantity::Temperature;
 use crate::engine::rise::RiseSettings;
 use crate::results::batch::{scale, scaled_formula};
 use crate::results::heat::{InOven, PasteCooling};
-use crate::results::run::{Run, RunInput};
+use crate::results::run::{PlanTimes, Run, RunInput};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings};
 use crate::sheet::{Kitchen, Moment, Sheet};
@@ -63,34 +64,65 @@ impl<'a> DayInput<'a> {
     /// As [`DayInput::run`]; a cooling that is `known` from an earlier run is taken from there.
     #[must_use]
     pub fn run_known(&self, known: &[PasteCooling]) -> Run {
-        let measured = self.bake().and_then(|bake| bake.noted.dough);
-        self.run_of(&self.made(), &self.rise_settings(), (measured, known))
+        let planned = self.times_at_start();
+        let follow = |input: &RunInput| Run::of_known(input, known);
+        self.with_run_input(planned.as_ref(), follow)
+    }
+
+    /// The run by the times of its plan.
+    #[must_use]
+    pub fn run_in(&self, planned: &PlanTimes, known: &[PasteCooling]) -> Run {
+        self.with_run_input(Some(planned), |input| Run::of_known(input, known))
+    }
+
+    /// Whether the times of a plan leave a run as it is.
+    pub(super) fn agrees(&self, run: &Run, planned: &PlanTimes) -> bool {
+        self.with_run_input(Some(planned), |input| run.agrees_with(planned, input))
     }
 
     /// The run as it was to be: of the masses that went in, no temperature measured, in the usual
-    /// places.
+    /// places, by the times of the plan with which the bake began.
     #[must_use]
     pub fn planned_run(&self) -> Run {
-        self.run_of(&self.made(), &self.settings.rises, (None, &[]))
+        let planned = self.times_at_start();
+        let (made, rises) = (self.made(), &self.settings.rises);
+        Run::of(&self.run_input(&made, rises, (None, planned.as_ref())))
     }
 
-    fn run_of(
+    fn with_run_input<T>(
         &self,
-        made: &Formula,
-        rises: &RiseSettings,
-        (dough, known): (Option<Temperature>, &[PasteCooling]),
-    ) -> Run {
-        let input = RunInput {
-            formula: made,
+        planned: Option<&PlanTimes>,
+        run: impl FnOnce(&RunInput) -> T,
+    ) -> T {
+        let measured = self.bake().and_then(|bake| bake.noted.dough);
+        let (made, rises) = (self.made(), self.rise_settings());
+        run(&self.run_input(&made, &rises, (measured, planned)))
+    }
+
+    fn run_input<'i>(
+        &'i self,
+        formula: &'i Formula,
+        rises: &'i RiseSettings,
+        (measured_dough, planned): (Option<Temperature>, Option<&'i PlanTimes>),
+    ) -> RunInput<'i> {
+        RunInput {
+            formula,
             kitchen: self.kitchen,
             heat: &self.sheet.heat,
             rises,
             pieces: self.sheet.batch.pieces.get(),
             learnt: self.learnt,
             in_oven: InOven::of(self.sheet, scale(self.sheet).ok().as_ref(), InOven::PROOFED),
-            measured_dough: dough,
-        };
-        Run::of_known(&input, known)
+            measured_dough,
+            planned,
+        }
+    }
+
+    /// The times of the plan with which the bake under way began.
+    fn times_at_start(&self) -> Option<PlanTimes> {
+        let bench = self.bench.filter(|bench| !bench.planned.is_empty())?;
+        let lasts = |at| Some(bench.planned(at)?.lasts);
+        Some(plan_times(&self.sheet.formula, lasts))
     }
 
     /// The rise settings; a place chosen for the bake under way replaces the usual one.

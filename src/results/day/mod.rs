@@ -6,6 +6,7 @@
 //! and the end of a bake ([`begin_bake`], [`finish_bake`]), oven loads and what the log has taught.
 
 mod adjustments;
+mod around;
 mod bedtime;
 mod before_mixing;
 mod bench;
@@ -27,6 +28,7 @@ mod observations;
 mod oven_loads;
 mod part_warmth;
 mod paste_conflicts;
+mod plan_times;
 mod preferment;
 mod preferment_conflicts;
 mod ready_range;

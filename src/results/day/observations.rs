@@ -149,6 +149,12 @@ fn expected(risen: &Result<Risen, RiseError>, stated: ReferenceRise) -> Option<M
         .flatten()
 }
 
+/// A time as it is noted: to a tenth of a minute, which is more than anybody reads off a clock.
+fn as_noted(time: Minutes) -> Minutes {
+    let tenths = libm::round(time.minutes() * 10.0);
+    Minutes::from_minutes(tenths / 10.0).unwrap_or(time)
+}
+
 /// From the start of the first step of a kind to the end of the last; `None` while one is under
 /// way.
 fn measured(bake: &Bake, kind: StepKind, expected: Option<Minutes>) -> Option<MeasuredDuration> {
@@ -163,6 +169,6 @@ fn measured(bake: &Bake, kind: StepKind, expected: Option<Minutes>) -> Option<Me
     let ended = ended?.into_iter().map(Moment::instant).max()?;
     Some(MeasuredDuration {
         expected: expected?,
-        minutes: ended.since(began),
+        minutes: as_noted(ended.since(began)),
     })
 }

@@ -4,9 +4,11 @@ use std::num::NonZeroU32;
 
 use super::usual_run::usual_run;
 use crate::engine::class::{ClassSettings, OvenPlan, OvenSettings, oven};
+use crate::engine::learn::Learnt;
 use crate::engine::plan::Loads;
 use crate::engine::quantity::Minutes;
 use crate::results::batch::class_batch;
+use crate::sheet::day::DaySettings;
 use crate::sheet::{Kitchen, Sheet};
 
 /// The times of several oven loads.
@@ -61,28 +63,35 @@ pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
 }
 
 /// The settings of a class whose loads bake as long as the run of its loaves says, in this kitchen:
-/// the minutes of the bench card.
+/// and as the log has taught of it: the minutes of the bench card.
 ///
 /// ```
-/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::engine::{class::ClassSettings, learn::Learnt};
 /// use softcrumb::results::batch::class_batch;
 /// use softcrumb::results::day::{as_the_run_bakes, usual_run};
-/// use softcrumb::sheet::{Kitchen, examples};
+/// use softcrumb::sheet::{Kitchen, day::DaySettings, examples};
 ///
 /// let (_, mut sheet) = examples().remove(0);
 /// let kitchen = Kitchen::default();
-/// let class = as_the_run_bakes(&sheet, ClassSettings::default(), &kitchen);
+/// let (settings, learnt) = (DaySettings::default(), Learnt::default());
+/// let of_day = (&settings, &learnt);
+/// let class = as_the_run_bakes(&sheet, ClassSettings::default(), &kitchen, of_day);
 ///
 /// sheet.batch = class_batch::of_bench(&sheet, &class);
-/// assert_eq!(class.oven.bake, usual_run(&sheet, &kitchen).bake_time());
+/// assert_eq!(class.oven.bake, usual_run(&sheet, &kitchen, of_day).bake_time());
 /// ```
 #[must_use]
-pub fn as_the_run_bakes(sheet: &Sheet, class: ClassSettings, kitchen: &Kitchen) -> ClassSettings {
+pub fn as_the_run_bakes(
+    sheet: &Sheet,
+    class: ClassSettings,
+    kitchen: &Kitchen,
+    of_day: (&DaySettings, &Learnt),
+) -> ClassSettings {
     let mut made = sheet.clone();
     made.batch = class_batch::of_bench(sheet, &class);
     ClassSettings {
         oven: OvenSettings {
-            bake: usual_run(&made, kitchen).bake_time(),
+            bake: usual_run(&made, kitchen, of_day).bake_time(),
             ..class.oven
         },
         ..class

@@ -7,7 +7,8 @@ use crate::engine::heat::{
     BakeSetting, BakeTime, BakedBody, CoreTarget, Crumb, HeatError, LoafCooling, Programme,
     bake_time, cool_loaf, core_target, review,
 };
-use crate::engine::quantity::{Mass, Share, Temperature};
+use crate::engine::learn::LearntFactor;
+use crate::engine::quantity::{Mass, Minutes, Share, Temperature};
 use crate::engine::working::{WorkingLine, given};
 use crate::sheet::{BakeLength, HeatSettings, Kitchen, KnownBake};
 
@@ -16,8 +17,10 @@ use crate::sheet::{BakeLength, HeatSettings, Kitchen, KnownBake};
 pub struct Baking {
     /// Its programme, as it is set.
     pub programme: Result<Programme, HeatError>,
-    /// The programme as it is baked: as long as is worked out, or as it is set where that is wished
-    /// or nothing can be worked out.
+    /// The programme as it is expected without a log: as long as is worked out, or as it is set
+    /// where that is wished or nothing can be worked out.
+    pub expected: Result<Programme, HeatError>,
+    /// The programme as it is baked: as expected, in an oven as the log has taught it.
     pub planned: Result<Programme, HeatError>,
     /// Where water boils here.
     pub boils: Temperature,
@@ -35,7 +38,8 @@ pub struct Baking {
 
 /// Works out a bake: programme, core, the minutes in the oven, and the cooling afterwards.
 ///
-/// The known bake went in at [`InOven::PROOFED`].
+/// The known bake went in at [`InOven::PROOFED`]. What the log has `taught` of the oven makes the
+/// bake that many times as long, and says how far off it is.
 ///
 /// ```
 /// use softcrumb::results::{batch, heat::{InOven, baking}};
@@ -44,7 +48,7 @@ pub struct Baking {
 /// let (_, sheet) = examples().remove(0);
 /// let scaled = batch::scale(&sheet).unwrap();
 /// let in_oven = InOven::of(&sheet, Some(&scaled), InOven::PROOFED);
-/// let bake = baking(&in_oven, &Kitchen::default(), &HeatSettings::default())?;
+/// let bake = baking(&in_oven, &Kitchen::default(), &HeatSettings::default(), None)?;
 /// // The core stays below the boiling point.
 /// assert!(bake.core.to < bake.boils);
 /// // The programme lasts as long as is worked out, to the minute.
@@ -59,6 +63,7 @@ pub fn baking(
     in_oven: &InOven,
     kitchen: &Kitchen,
     settings: &HeatSettings,
+    taught: Option<&LearntFactor>,
 ) -> Result<Baking, HeatError> {
     let boils = kitchen.boiling()?.temperature;
     let core = core_target(crumb(in_oven.bread), boils)?;
@@ -71,18 +76,33 @@ pub fn baking(
     let known = settings.bake.known.unwrap_or_else(|| usual(&standing));
     let both = programme.clone().and_then(|own| Ok((own, baked.clone()?)));
     let time = both.and_then(|(own, body)| time(&own, body, core.from, in_oven, &known));
-    let planned = match (&time, settings.bake.length) {
+    let expected = match (&time, settings.bake.length) {
         (Ok(time), BakeLength::Predicted) => {
             let own = programme.clone();
             own.and_then(|own| own.lasting(time.likely))
         }
         (Ok(_), BakeLength::Programme) | (Err(_), _) => programme.clone(),
     };
+    let time = time.and_then(|time| match taught {
+        Some(taught) => time.in_an_oven(taught.factor, taught.rests.spread),
+        None => Ok(time),
+    });
+    let planned = match (taught, &time, settings.bake.length) {
+        (None, ..) => expected.clone(),
+        (Some(_), Ok(time), BakeLength::Predicted) => {
+            programme.clone().and_then(|own| own.lasting(time.likely))
+        }
+        (Some(taught), ..) => expected.clone().and_then(|own| {
+            let total = own.total.minutes() * taught.factor.number();
+            own.lasting(Minutes::from_minutes(total)?)
+        }),
+    };
     let cooling = baked
         .clone()
         .and_then(|body| cool_loaf(&body.body, in_oven.bread, kitchen.room, core.from));
     Ok(Baking {
         programme,
+        expected,
         planned,
         boils,
         core,

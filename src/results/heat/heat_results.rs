@@ -68,6 +68,7 @@ impl HeatResults {
     ///     learnt: &Learnt::default(),
     ///     in_oven: InOven::of(&sheet, Some(&scaled), InOven::PROOFED),
     ///     measured_dough: None,
+    ///     planned: None,
     /// });
     /// let results = HeatResults::of(&HeatInput {
     ///     formula: &sheet.formula,

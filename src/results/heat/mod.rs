@@ -26,7 +26,10 @@ mod time_to_target;
 mod timing;
 mod warm_up;
 
-pub use apply_advice::{StepAmount, apply_remedy, apply_step, set_liquid_temperature, step_amount};
+pub use apply_advice::{
+    StepAmount, apply_remedy, apply_step, flour_starts_at, ice_of, set_flour_temperature,
+    set_liquid_temperature, step_amount,
+};
 pub use baking::{Baking, baking};
 pub use cooling::{CoolingPlan, cooling_plan};
 pub use cooling_result::{CoolingResult, coolable, paste_cooling};
@@ -50,5 +53,5 @@ pub use steam::{
     SteamPrediction, reckon_with_steam, steam_of, stirred_in, weigh_cooked, weigh_cooked_part,
 };
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};
-pub use timing::{TimesAsked, planned_phases, times};
+pub use timing::{TimesAsked, expected_bake, planned_phases, times};
 pub use warm_up::{Warming, is_long_standing, warming};

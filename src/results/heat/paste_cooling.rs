@@ -4,7 +4,7 @@ use super::cooling::{CHILLED, CoolingPlan, cooling_of};
 use super::part_matter::part_at;
 use super::paste::paste_temperature;
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::{CooledRange, HeatError, Probe};
+use crate::engine::heat::{CooledRange, CoolingWay, Curve, HeatError, Probe};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{CoolingSettings, HeatSettings, Kitchen};
 
@@ -51,6 +51,9 @@ pub fn paste_coolings(
     followed.collect()
 }
 
+/// Times that differ by less are one, min: a second.
+const SAME_TIME: f64 = 1.0 / 60.0;
+
 impl PasteCooling {
     /// The cooling of a paste; taken from what is `known` where that holds it.
     pub(super) fn of(
@@ -81,18 +84,39 @@ impl PasteCooling {
         })
     }
 
-    /// Returns its likely mean temperature in °C as it goes into the fridge, and after so many
-    /// minutes in there; as it is after twelve hours where that is longer.
+    /// Returns its likely mean temperature in °C as it goes into the fridge after so many minutes
+    /// out of it, and after so many in there; as it is after twelve hours where that is longer.
     ///
     /// # Errors
     /// [`HeatError::OffScale`] never within the ranges of the quantities.
-    pub fn temperatures_after(&self, fridge: Minutes) -> Result<[Temperature; 2], HeatError> {
-        let out = self.plan.out()?;
+    pub fn temperatures_after(
+        &self,
+        out: Minutes,
+        fridge: Minutes,
+    ) -> Result<[Temperature; 2], HeatError> {
         let cold = Minutes::from_minutes(out.minutes() + fridge.minutes())?;
-        let curve = &self.cooled.middle.curve;
+        let other = self.standing(out)?;
+        let curve = other.as_ref().unwrap_or(&self.cooled.middle.curve);
         let start = self.plan.cooling.start;
         let mean = |time| curve.at(time, Probe::Mean).unwrap_or(start);
         Ok([mean(out), mean(cold)])
+    }
+
+    /// Its temperature over time where it is out of the fridge for another time than planned; `None`
+    /// where it is not. What it is out longer or shorter it is on the bench.
+    fn standing(&self, out: Minutes) -> Result<Option<Curve>, HeatError> {
+        let planned = self.plan.out()?;
+        if (out.minutes() - planned.minutes()).abs() < SAME_TIME {
+            return Ok(None);
+        }
+        let ice = self.plan.way.ice.minutes().min(out.minutes());
+        let way = CoolingWay {
+            bench: Minutes::from_minutes(out.minutes() - ice)?,
+            ice: Minutes::from_minutes(ice)?,
+            ..self.plan.way
+        };
+        let plan = CoolingPlan { way, ..self.plan };
+        Ok(Some(plan.likely()?.curve))
     }
 
     /// Returns the likely minutes from the scald until its middle is as cold as a fridge; `None`

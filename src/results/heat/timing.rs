@@ -67,6 +67,24 @@ fn preheat() -> DurationRange {
     DurationRange::between(least, least, most).unwrap_or(DurationRange::just(least))
 }
 
+/// How long one load bakes in all as expected without what the log has taught.
+#[must_use]
+pub fn expected_bake(bake: Option<&Baking>, heat: &HeatSettings) -> Minutes {
+    let expected = bake.and_then(|bake| bake.expected.as_ref().ok());
+    expected.map_or_else(
+        || {
+            held(
+                heat.bake
+                    .phases
+                    .iter()
+                    .map(|phase| phase.minutes.minutes())
+                    .sum(),
+            )
+        },
+        |expected| expected.total,
+    )
+}
+
 /// Returns the minutes of each phase of the bake as planned; as set where that cannot be worked
 /// out.
 #[must_use]

@@ -1,7 +1,8 @@
 //! The temperature at which each paste and preferment leaves the fridge, after what it went through.
 
+use super::plan_times::{PartTimes, PlanTimes};
 use crate::engine::formula::{Formula, PartKind};
-use crate::engine::heat::HeatError;
+use crate::engine::heat::{HeatError, Probe};
 use crate::engine::quantity::{Minutes, Temperature};
 use crate::engine::rise::RiseSettings;
 use crate::results::day::preferment_course;
@@ -32,16 +33,26 @@ pub(super) fn part_temperatures(
     formula: &Formula,
     kitchen: &Kitchen,
     rises: &RiseSettings,
-    coolings: &[PasteCooling],
+    (coolings, planned): (&[PasteCooling], Option<&PlanTimes>),
 ) -> Vec<PartTemperatures> {
     let numbered = formula.parts.iter().enumerate();
-    let followed = numbered.filter_map(|(part, own)| match own.kind {
-        PartKind::Paste => {
-            let followed = coolings.iter().find(|one| one.part == part)?;
-            paste(followed, kitchen, rises).ok()
+    let followed = numbered.filter_map(|(part, own)| {
+        let planned = planned.and_then(|planned| planned.part(part)).copied();
+        match own.kind {
+            PartKind::Paste => {
+                let followed = coolings.iter().find(|one| one.part == part)?;
+                paste(followed, kitchen, rises, planned).ok()
+            }
+            PartKind::Preferment => {
+                let wished = PartTimes {
+                    part,
+                    standing: rises.bench,
+                    chilling: rises.fridge,
+                };
+                preferment(formula, kitchen, planned.unwrap_or(wished)).ok()
+            }
+            PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => None,
         }
-        PartKind::Preferment => preferment(formula, part, kitchen, rises).ok(),
-        PartKind::Final | PartKind::Filling | PartKind::Topping | PartKind::Wash => None,
     });
     followed.collect()
 }
@@ -50,39 +61,47 @@ fn paste(
     followed: &PasteCooling,
     kitchen: &Kitchen,
     rises: &RiseSettings,
+    planned: Option<PartTimes>,
 ) -> Result<PartTemperatures, HeatError> {
-    let [stood, chilled] = followed.temperatures_after(rises.fridge)?;
+    let wished = PartTimes {
+        part: followed.part,
+        standing: followed.plan.out()?,
+        chilling: rises.fridge,
+    };
+    let times = planned.unwrap_or(wished);
+    let [stood, chilled] = followed.temperatures_after(times.standing, times.chilling)?;
     Ok(PartTemperatures {
         part: followed.part,
         poured: Some(kitchen.boiling()?.temperature),
         made: followed.plan.cooling.start,
         stood,
         chilled,
-        standing: followed.plan.out()?,
-        chilling: rises.fridge,
+        standing: times.standing,
+        chilling: times.chilling,
     })
 }
 
 fn preferment(
     formula: &Formula,
-    part: usize,
     kitchen: &Kitchen,
-    rises: &RiseSettings,
+    times: PartTimes,
 ) -> Result<PartTemperatures, HeatError> {
+    let part = times.part;
     let made = kitchen.room;
-    let ends = |stages: &[(Minutes, Temperature)]| -> Result<Temperature, HeatError> {
-        let course = preferment_course(formula, part, kitchen, stages)?;
-        Ok(course.end().map_or(made, |end| end.mean))
-    };
-    let bench = (rises.bench, kitchen.room);
+    let stages = [
+        (times.standing, kitchen.room),
+        (times.chilling, kitchen.fridge),
+    ];
+    let course = preferment_course(formula, part, kitchen, &stages)?;
+    let stood = course.at(times.standing, Probe::Mean).unwrap_or(made);
     Ok(PartTemperatures {
         part,
         poured: None,
         made,
-        stood: ends(&[bench])?,
-        chilled: ends(&[bench, (rises.fridge, kitchen.fridge)])?,
-        standing: rises.bench,
-        chilling: rises.fridge,
+        stood,
+        chilled: course.end().map_or(stood, |end| end.mean),
+        standing: times.standing,
+        chilling: times.chilling,
     })
 }
 
@@ -98,4 +117,19 @@ pub(super) fn chilled(formula: &Formula, temperatures: &[PartTemperatures]) -> F
         }
     }
     formula
+}
+
+/// Temperatures that differ by less are one, K: no thermometer in a dough tells them apart. Common
+/// practice.
+const SAME: f64 = 0.02;
+
+/// Whether two ways of following the same parts end in the same temperatures.
+pub(super) fn agree(one: &[PartTemperatures], other: &[PartTemperatures]) -> bool {
+    let same = |one: Temperature, other: Temperature| (one - other).kelvin().abs() < SAME;
+    one.len() == other.len()
+        && one.iter().zip(other).all(|(one, other)| {
+            one.part == other.part
+                && same(one.stood, other.stood)
+                && same(one.chilled, other.chilled)
+        })
 }

@@ -4,11 +4,13 @@
 //! the worksheet read the same run, so that a figure shown in two places is one number.
 
 mod chilled;
+mod plan_times;
 mod run_input;
 mod run_results;
 mod stage;
 mod stages;
 
+pub use plan_times::{PartTimes, PlanTimes};
 pub use run_input::{DoughBasis, RunInput};
 pub use run_results::Run;
 pub(crate) use stage::between;

@@ -1,5 +1,6 @@
 //! What a run follows from: formula, kitchen, settings, log, oven, what was measured.
 
+use super::plan_times::PlanTimes;
 use crate::engine::formula::Formula;
 use crate::engine::learn::Learnt;
 use crate::engine::quantity::Temperature;
@@ -26,6 +27,8 @@ pub struct RunInput<'i> {
     pub in_oven: InOven,
     /// The temperature of the dough off the mixer, where it was measured.
     pub measured_dough: Option<Temperature>,
+    /// The times of its plan; the wished ones where there is none yet.
+    pub planned: Option<&'i PlanTimes>,
 }
 
 /// Where the temperature of the dough off the mixer is from.

@@ -1,6 +1,7 @@
 //! `Run`: every stage of a bake, each from what the one before it hands on.
 
-use super::chilled::{chilled, part_temperatures};
+use super::chilled::{PartTemperatures, agree, chilled, part_temperatures};
+use super::plan_times::PlanTimes;
 use super::run_input::{DoughBasis, RunInput};
 use super::stage::{Stage, held};
 use super::stages::{Followed, stages};
@@ -13,7 +14,7 @@ use crate::results::day::{Doughs, ReferenceRises, RiseInput, Rises, rises, taugh
 use crate::results::heat::{
     Baking, InOven, MixingResult, PasteCooling, baking, paste_coolings, planned_phases,
 };
-use crate::sheet::Kitchen;
+use crate::sheet::{HeatSettings, Kitchen};
 
 /// A bake followed from the kettle to the cutting board.
 #[derive(Clone, Debug, PartialEq)]
@@ -42,6 +43,10 @@ pub struct Run {
     pub bake: Vec<Minutes>,
     /// The stages, by strand in the order of time.
     pub stages: Vec<Stage>,
+    /// The temperatures of every paste and preferment, stage by stage.
+    parts: Vec<PartTemperatures>,
+    /// How long they stand out before they are mixed in.
+    standing_out: Minutes,
 }
 
 impl Run {
@@ -64,6 +69,7 @@ impl Run {
     ///     learnt: &Learnt::default(),
     ///     in_oven: InOven::of(&sheet, None, InOven::PROOFED),
     ///     measured_dough: None,
+    ///     planned: None,
     /// });
     /// // What a stage hands on is what the next takes in.
     /// for strand in strands(&run.stages) {
@@ -79,13 +85,35 @@ impl Run {
     #[must_use]
     pub fn of_known(input: &RunInput, known: &[PasteCooling]) -> Self {
         let kitchen = &taught_kitchen(input.kitchen, input.learnt);
-        Self::in_kitchen(&RunInput { kitchen, ..*input }, known)
+        let standing = input.planned.and_then(|planned| planned.standing_out);
+        match standing.filter(|standing| *standing != input.heat.standing) {
+            None => Self::in_kitchen(&RunInput { kitchen, ..*input }, known),
+            Some(standing) => {
+                let heat = &HeatSettings {
+                    standing,
+                    ..input.heat.clone()
+                };
+                Self::in_kitchen(
+                    &RunInput {
+                        kitchen,
+                        heat,
+                        ..*input
+                    },
+                    known,
+                )
+            }
+        }
     }
 
     fn in_kitchen(input: &RunInput, known: &[PasteCooling]) -> Self {
         let RunInput { kitchen, heat, .. } = *input;
         let coolings = paste_coolings(input.formula, kitchen, heat, known);
-        let parts = part_temperatures(input.formula, kitchen, input.rises, &coolings);
+        let parts = part_temperatures(
+            input.formula,
+            kitchen,
+            input.rises,
+            (&coolings, input.planned),
+        );
         let formula = chilled(input.formula, &parts);
         let mixing = MixingResult::of(&formula, kitchen, heat);
         let (dough, dough_basis) = off_the_mixer(input, mixing.as_ref().ok());
@@ -105,7 +133,7 @@ impl Run {
             dough: rises.temperatures.proofed,
             ..input.in_oven
         };
-        let baking = baking(&in_oven, kitchen, heat);
+        let baking = baking(&in_oven, kitchen, heat, input.learnt.bake.as_ref());
         let mut run = Self {
             formula,
             coolings,
@@ -116,12 +144,25 @@ impl Run {
             doughs,
             rises,
             cooling: kitchen.cooling,
-            bake: as_this_oven_bakes(baking.as_ref().ok(), input),
+            bake: planned_phases(baking.as_ref().ok(), heat),
             baking,
             stages: Vec::new(),
+            standing_out: heat.standing,
+            parts,
         };
-        run.stages = stages(&run.followed(), input, &parts);
+        run.stages = stages(&run.followed(), input, &run.parts);
         run
+    }
+
+    /// Whether a plan with these times leaves every temperature of this run, which followed the same
+    /// `input`, as it is: within what a thermometer tells.
+    #[must_use]
+    pub fn agrees_with(&self, planned: &PlanTimes, input: &RunInput) -> bool {
+        let standing = planned.standing_out.unwrap_or(self.standing_out);
+        let kitchen = taught_kitchen(input.kitchen, input.learnt);
+        let known = (self.coolings.as_slice(), Some(planned));
+        let parts = part_temperatures(input.formula, &kitchen, input.rises, known);
+        standing == self.standing_out && agree(&parts, &self.parts)
     }
 
     /// Returns a kitchen with what the log has taught of this run's.
@@ -169,6 +210,7 @@ impl Run {
     ///     learnt: &Learnt::default(),
     ///     in_oven: InOven::of(&sheet, None, InOven::PROOFED),
     ///     measured_dough: None,
+    ///     planned: None,
     /// });
     /// // The paste comes first; the way chosen for it passes the rules.
     /// assert!(run.cooling(0).unwrap().cooled.slow.passes);
@@ -197,14 +239,6 @@ fn known_rises(input: &RiseInput, error: Option<RiseError>) -> Rises {
         rises.proof = Err(error);
     }
     rises
-}
-
-/// The phases of the programme, each scaled by the factor that the log has taught.
-fn as_this_oven_bakes(baking: Option<&Baking>, input: &RunInput) -> Vec<Minutes> {
-    let taught = input.learnt.bake.as_ref();
-    let factor = taught.map_or(1.0, |bake| bake.factor.number());
-    let phases = planned_phases(baking, input.heat).into_iter();
-    phases.map(|phase| held(phase.minutes() * factor)).collect()
 }
 
 /// The known rises scaled by the dough and by what the log has taught; why the doughs cannot be

@@ -126,13 +126,13 @@ impl Followed<'_> {
         stages
     }
 
-    /// How long one load bakes: at the soonest, most likely, at the latest. What the log has taught
-    /// says how far off it is; else the comparison with the known bake does.
+    /// How long one load bakes: at the soonest, most likely, at the latest. What the log has taught,
+    /// or else the comparison with the known bake, says how far off it is.
     fn bake_lasts(&self, baking: &Baking, learnt: &Learnt) -> [Minutes; 3] {
         let likely: f64 = self.bake.iter().map(|phase| phase.minutes()).sum();
         let taught = learnt.bake.as_ref().map(|bake| bake.rests.spread);
         let compared = baking.time.as_ref().ok().map(|time| time.spread);
-        let off = taught.or(compared).map_or(BAKE_SPREAD, Share::fraction);
+        let off = compared.or(taught).map_or(BAKE_SPREAD, Share::fraction);
         let off = off.min(1.0);
         [1.0 - off, 1.0, 1.0 + off].map(|times| held(likely * times))
     }

@@ -98,9 +98,15 @@ pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
              shorter time."
         )
         .into(),
-        source: tr!(
-            "conduction (Carslaw and Jaeger 1959), scaled from the known bake; ovens differ: common practice"
-        )
+        source: if time.oven.is_some() {
+            tr!(
+                "conduction (Carslaw and Jaeger 1959), scaled from the known bake and by the bakes of your oven"
+            )
+        } else {
+            tr!(
+                "conduction (Carslaw and Jaeger 1959), scaled from the known bake; ovens differ: common practice"
+            )
+        }
         .into(),
     }
 }

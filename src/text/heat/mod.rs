@@ -31,5 +31,5 @@ pub use names::{giver, standing_names};
 pub use paste::{flour_cooks, paste, paste_remedy};
 pub use standing::{standing_long, warming};
 pub use steam::steam_predicted;
-pub use step::{offered, reached, remedy, step, steps};
+pub use step::{offered, reached, remedy, step, step_alone, steps};
 pub use trust::{trust_cooling, trust_dough, trust_paste};

@@ -50,6 +50,13 @@ pub fn step(step: DoughStep, standing: &str, options: FormatOptions) -> String {
     }
 }
 
+/// One thing to do as a sentence's beginning, to be put on a button: "Put in 85 g of the water as
+/// ice".
+#[must_use]
+pub fn step_alone(one: DoughStep, options: FormatOptions) -> String {
+    super::super::chart::capitalized(&step(one, "", options))
+}
+
 /// All that a remedy asks for: "mix about 2 min longer, and warm the bowl to 40 °C".
 #[must_use]
 pub fn steps(remedy: &DoughRemedy, standing: &str, options: FormatOptions) -> String {

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use super::results::{Day, clock_now};
+use super::now::clock_now;
+use super::results::Day;
 use crate::app::part::ClockBox;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;

@@ -4,7 +4,8 @@ use leptos::prelude::*;
 
 use super::bench_end::finish;
 use super::bench_heading::to_its_top;
-use super::results::{Day, clock_now};
+use super::now::clock_now;
+use super::results::Day;
 use crate::app::browser::random;
 use crate::app::part::Button;
 use crate::app::state::memo;

@@ -67,7 +67,9 @@ fn ClassLoads() -> impl IntoView {
         // Loads of one dough are not the class's: its run need not be followed.
         let class = loads.staggered.then(|| workspace.settings.get())?;
         let (sheet, kitchen) = (day.state.current(), day.state.kitchen);
-        let class = kitchen.with(|kitchen| as_the_run_bakes(&sheet, class, kitchen));
+        let (settings, learnt) = (day.settings.get(), day.learnt.get());
+        let of_day = (&settings, &learnt);
+        let class = kitchen.with(|kitchen| as_the_run_bakes(&sheet, class, kitchen, of_day));
         let differs = bake_difference(&class, loads, bake)?;
         Some(day_text::bake_difference(differs, options))
     });

@@ -21,6 +21,7 @@ mod loads_box;
 mod log_card;
 mod log_files;
 mod measures;
+mod now;
 mod paste_conflicts;
 mod photo_box;
 mod photos;

@@ -4,8 +4,9 @@ use leptos::prelude::*;
 
 use super::active_bake;
 use super::finished::Finished;
+use super::now::{clock_now, zone_here};
 use super::removed_bake::RemovedBake;
-use crate::app::browser::{clock, storage};
+use crate::app::browser::storage;
 use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
 use crate::engine::formula::Form;
@@ -53,8 +54,10 @@ pub struct Day {
     pub learnt: Memo<Learnt>,
     /// The batch, as the scales show it.
     pub batch: BatchContext,
-    /// The run of the open formula, which heat and the plan follow from.
+    /// The run of the open formula by its plan, which every place shows.
     pub run: Memo<Run>,
+    /// The same before there is a plan.
+    wished: Memo<Run>,
     /// The coolings of the last run: one that is asked for again is not worked out again.
     coolings: StoredValue<Vec<PasteCooling>>,
     /// The results: rises, plan and times.
@@ -95,6 +98,11 @@ impl Day {
             batch: BatchContext::from_context(),
             run: memo(move || {
                 let day = Self::from_context();
+                let planned = |results: &DayResults| results.run.clone();
+                day.read(planned).unwrap_or_else(|| day.wished.get())
+            }),
+            wished: memo(move || {
+                let day = Self::from_context();
                 let run = day.run_of(&state.current());
                 day.coolings.set_value(run.coolings.clone());
                 run
@@ -102,7 +110,7 @@ impl Day {
             coolings: StoredValue::new(Vec::new()),
             results: memo(move || {
                 let (day, sheet) = (Self::from_context(), state.current());
-                day.run.with(|run| {
+                day.wished.with(|run| {
                     let known = |input: &DayInput| day::of_run(input, run.clone());
                     day.with_input(&sheet, known)
                 })
@@ -117,8 +125,8 @@ impl Day {
         use_app_state().page_singleton(Self::of)
     }
 
-    /// The run of a sheet, with all other inputs unchanged.
-    pub fn run_of(self, sheet: &Sheet) -> Run {
+    /// The run of a sheet before there is a plan, with all other inputs unchanged.
+    fn run_of(self, sheet: &Sheet) -> Run {
         self.batch.results.with(|batch| {
             DayInput {
                 sheet,
@@ -142,6 +150,12 @@ impl Day {
     pub fn results_of(self, sheet: &Sheet) -> Result<DayResults, PlanError> {
         let run = self.run_of(sheet);
         self.with_input(sheet, |input| day::of_run(input, run))
+    }
+
+    /// The run of a sheet by its plan, with all other inputs unchanged.
+    pub fn planned_run_of(self, sheet: &Sheet) -> Run {
+        let planned = self.results_of(sheet).map(|results| results.run);
+        planned.unwrap_or_else(|_| self.run_of(sheet))
     }
 
     /// Runs a function of the results on a sheet, with all other inputs unchanged.
@@ -278,16 +292,4 @@ impl Day {
             self.settings.set(settings);
         }
     }
-}
-
-/// Now.
-pub fn clock_now() -> Moment {
-    Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
-}
-
-/// The zone of this device, for some weeks around now.
-fn zone_here(now: Instant) -> Zone {
-    Zone::around(now, |at| {
-        clock::minutes_ahead(Moment::from_instant(at).milliseconds())
-    })
 }

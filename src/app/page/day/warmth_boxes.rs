@@ -4,7 +4,8 @@
 use crate::engine::numerics::saturating_u16;
 use leptos::prelude::*;
 
-use super::results::{Day, clock_now};
+use super::now::clock_now;
+use super::results::Day;
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;

@@ -221,10 +221,10 @@ fn Follows(
     let asked = memo(move || Some(state.current()));
     let settled = after_frame(asked, |sheet: &Arc<Sheet>| Some(Arc::clone(sheet)));
     let day = Day::from_context();
-    let before = memo(move || day.run_of(&state.saved()));
+    let before = memo(move || day.planned_run_of(&state.saved()));
     let later = memo(move || {
         let options = state.options.get();
-        let now = settled.get().map(|sheet| day.run_of(&sheet));
+        let now = settled.get().map(|sheet| day.planned_run_of(&sheet));
         let follows = now.map(|now| before.with(|before| trial::follows(&now, before, options)));
         follows.unwrap_or_default()
     });

@@ -6,6 +6,7 @@ use super::HeatContext;
 use super::bowl_balance::Balance;
 use super::factor_card::FactorMethodBoxes;
 use super::fields::{MIXING, MIXING_BOWL, STANDING, WANTED};
+use super::flour_box::FlourBox;
 use super::fold::Fold;
 use super::remedy_lines::RemedyLines;
 use super::standing_fold::StandingTimes;
@@ -68,6 +69,7 @@ fn Content() -> impl IntoView {
                 <FieldBox field=MIXING />
                 <FieldBox field=STANDING />
                 <FieldBox field=MIXING_BOWL />
+                <FlourBox />
             </div>
             <SafetyLine step=Hazard::Mixing />
         </div>

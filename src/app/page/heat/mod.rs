@@ -8,6 +8,7 @@ mod cooling_card;
 mod dough_row;
 mod factor_card;
 mod fields;
+mod flour_box;
 mod fold;
 mod key_figures;
 mod kitchen_boxes;

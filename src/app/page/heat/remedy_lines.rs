@@ -5,10 +5,11 @@ use leptos::prelude::*;
 use super::HeatContext;
 use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, after_frame, memo, use_app_state};
-use crate::engine::heat::{DoughRemedy, LiquidAnswer};
+use crate::engine::heat::{DoughRemedy, DoughStep, LiquidAnswer};
 use crate::engine::quantity::Temperature;
 use crate::results::heat::{
-    DoughQuestion, MixingResult, apply_remedy, is_met, offered_remedies, set_liquid_temperature,
+    DoughQuestion, MixingResult, apply_step, ice_of, is_met, offered_remedies,
+    set_liquid_temperature,
 };
 use crate::text::{
     ErrorText,
@@ -22,6 +23,8 @@ struct Offer {
     liquid: Option<Temperature>,
     remedy: Option<DoughRemedy>,
     wording: String,
+    /// The ice beside the cold liquid, which is weighed by itself, and in words.
+    ice: Option<(DoughStep, String)>,
 }
 
 /// What brings the dough to what is wanted: the liquid, or where none is enough the first remedies
@@ -88,6 +91,7 @@ fn offers(
         Ok(LiquidAnswer::At { liquid, .. }) => vec![Offer {
             liquid: Some(*liquid),
             remedy: None,
+            ice: None,
             wording: heat::reached(
                 &heat::liquid_at(&mixing.load, *liquid, options),
                 wanted,
@@ -102,6 +106,7 @@ fn offers(
                 Offer {
                     liquid: Some(out.best),
                     wording: heat::reached(&to_do, remedy.reaches, options),
+                    ice: ice_of(&remedy).map(|step| (step, heat::step_alone(step, options))),
                     remedy: Some(remedy),
                 }
             });
@@ -122,33 +127,33 @@ fn OfferLine(
         liquid,
         remedy,
         wording,
+        ice,
     } = offer;
     let label = format!("{}: {wording}", tr!("Use"));
+    let ice = ice.map(|(step, wording)| {
+        view! { <button type="button" class="button" on:click=move |_| take(state, context, None, &[step])>{wording}</button> }
+    });
+    let steps: Vec<DoughStep> = remedy.iter().flat_map(DoughRemedy::steps).collect();
     view! {
         <li>
             <span>{wording}</span>
-            <button type="button" class="button primary" aria-label=label on:click=move |_| take(state, context, liquid, remedy)>{tr!("Use")}</button>
+            <button type="button" class="button primary" aria-label=label on:click=move |_| take(state, context, liquid, &steps)>{tr!("Use")}</button>
+            {ice}
         </li>
     }
 }
 
-/// Sets the temperature of the liquid and applies a remedy.
-fn take(
-    state: AppState,
-    context: HeatContext,
-    liquid: Option<Temperature>,
-    remedy: Option<DoughRemedy>,
-) {
-    let mixes = untrack(|| context.read_mixing(|mixing: &MixingResult| mixing.load.dough.minutes));
-    let Some(mixes) = mixes else { return };
+/// Sets the temperature of the liquid and applies the steps of a remedy.
+fn take(state: AppState, context: HeatContext, liquid: Option<Temperature>, steps: &[DoughStep]) {
+    let load = untrack(|| context.read_mixing(|mixing: &MixingResult| mixing.load.clone()));
+    let Some(load) = load else { return };
     let mut sheet = state.sheet();
     let poured = liquid.map_or(Ok(()), |liquid| {
         set_liquid_temperature(&mut sheet.formula, liquid)
     });
     let applied = poured.and_then(|()| {
-        remedy.map_or(Ok(()), |remedy| {
-            apply_remedy(&mut sheet.formula, &mut sheet.heat, mixes, &remedy)
-        })
+        let mut steps = steps.iter();
+        steps.try_for_each(|step| apply_step(&mut sheet.formula, &mut sheet.heat, &load, *step))
     });
     match applied {
         Ok(()) => {

@@ -48,7 +48,7 @@ impl HeatContext {
         };
         let before = move |saved: &Sheet| {
             let whole = scaled_formula(saved);
-            let run = day.run_of(saved);
+            let run = day.planned_run_of(saved);
             state
                 .kitchen
                 .with(|kitchen| HeatBefore::of(&whole, kitchen, &saved.heat, &run))

@@ -5,8 +5,10 @@ use leptos::prelude::*;
 use crate::app::part::SafetyLine;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::formula::PartKind;
+use crate::engine::learn::Learnt;
 use crate::results::day::usual_run;
 use crate::results::run::Run;
+use crate::sheet::day::DaySettings;
 use crate::sheet::{Kitchen, Sheet};
 use crate::text::caution::Hazard;
 use crate::text::share::{hazards_of, run_steps, work};
@@ -18,7 +20,11 @@ pub fn StepsCard() -> impl IntoView {
     let state = use_app_state();
     let asked = memo(move || Some(((*state.current()).clone(), state.kitchen.get())));
     let run = after_frame(asked, |(sheet, kitchen): &(Sheet, Kitchen)| {
-        Some(usual_run(sheet, kitchen))
+        Some(usual_run(
+            sheet,
+            kitchen,
+            (&DaySettings::default(), &Learnt::default()),
+        ))
     });
     let rows = memo(move || {
         let options = state.options.get();

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::fields::ClassBoxes;
 use crate::app::browser::focus;
 use crate::app::browser::live_region::announce;
-use crate::app::page::HEADING;
+use crate::app::page::{Day, HEADING};
 use crate::app::part::{AdviceCard, AnswerRow, Button, PickOne, weigh_table};
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
 use crate::engine::class::Ahead;
@@ -42,11 +42,14 @@ pub fn ClassCard() -> impl IntoView {
 fn Content() -> impl IntoView {
     let state = use_app_state();
     let workspace = WorkspaceStore::from_context();
+    let day = Day::from_context();
+    day.open();
     let results = memo(move || {
         let settings = workspace.settings.get();
         let sheet = state.current();
+        let (planned, learnt) = (day.settings.get(), day.learnt.get());
         state.kitchen.with(|kitchen| {
-            let settings = as_the_run_bakes(&sheet, settings, kitchen);
+            let settings = as_the_run_bakes(&sheet, settings, kitchen, (&planned, &learnt));
             class::of(&sheet, &settings, kitchen.scales)
         })
     });
