@@ -4,6 +4,7 @@ use std::fmt::Write;
 
 use super::flow_label::{Spot, place};
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, Scale, TOP};
+use super::text_width::text_width;
 use crate::engine::chocolate::{Consistency, Flow, FlowCurve, Syrup};
 use crate::engine::quantity::Share;
 use crate::text::{format, format_options::FormatOptions, name, tr};
@@ -54,9 +55,9 @@ impl Mark {
     #[must_use]
     pub fn word_x(&self) -> f64 {
         if self.ends {
-            self.x - 4.0
+            self.x - AWAY
         } else {
-            self.x + 4.0
+            self.x + AWAY
         }
     }
 }
@@ -79,6 +80,12 @@ pub struct FlowDrawing {
     /// The point of this syrup, with its two labels.
     pub current: Spot,
 }
+
+/// Between a line and its word.
+const AWAY: f64 = 4.0;
+/// The type size of the words, and the least distance of two baselines.
+const TYPE: f64 = 12.0;
+const APART: f64 = 17.0;
 
 impl FlowDrawing {
     /// Width of the field.
@@ -154,7 +161,7 @@ fn bands(scale: &Scale) -> Vec<Band> {
                 name: name::handling(handling),
                 y: upper,
                 height,
-                name_y: (height >= 15.0).then_some((upper + lower) / 2.0 + 4.0),
+                name_y: (height >= APART).then_some((upper + lower) / 2.0 + 4.0),
                 shaded: index % 2 == 0,
             });
         }
@@ -170,7 +177,7 @@ fn thicknesses(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     for end in Consistency::ALL.into_iter().filter_map(Consistency::below) {
         let at = scale.y(end) + 4.0;
         let inside = at < BOTTOM && at > TOP + 22.0;
-        let clear = ticks.last().is_none_or(|before| before.at - at >= 15.0);
+        let clear = ticks.last().is_none_or(|before| before.at - at >= APART);
         if inside && clear {
             let text = format::plain(end.pascal_seconds(), 2, options.numbers);
             ticks.push(Tick { at, text });
@@ -211,14 +218,14 @@ fn rule(syrup: &Syrup, scale: &Scale, options: FormatOptions) -> Option<Mark> {
     let needed = syrup.liquid_by_rule()?.share_of(syrup.chocolate)?;
     (needed <= scale.to).then(|| {
         let x = scale.x(needed);
-        Mark {
-            x,
-            text: tr!(
-                "handbook’s least {value}",
-                value = to_hundred(needed, options)
-            ),
-            ends: x > (LEFT + RIGHT) / 2.0,
-        }
+        let text = tr!(
+            "handbook’s least {value}",
+            value = to_hundred(needed, options)
+        );
+        let wide = text_width(&text, TYPE) + AWAY;
+        // On the right while it fits there.
+        let ends = x + wide > FlowDrawing::WIDTH;
+        Mark { x, text, ends }
     })
 }
 

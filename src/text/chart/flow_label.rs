@@ -1,7 +1,7 @@
 //! Where the words about the syrup itself stand in the flow curve, so that no line runs through.
 
 use super::flow_scale::{BOTTOM, LEFT, RIGHT, TOP};
-use crate::engine::numerics::float_from_usize;
+use super::text_width::text_width;
 
 /// A dot with two short lines of words beside it.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,8 +28,8 @@ impl Spot {
     }
 }
 
-/// The assumed width of a letter, and the distance of two baselines.
-const LETTER: f64 = 7.2;
+/// The type size of the words, and the distance of two baselines.
+const TYPE: f64 = 13.0;
 const LINE: f64 = 18.0;
 /// Between dot and words, and between words and line.
 const AWAY: f64 = 11.0;
@@ -37,8 +37,8 @@ const CLEAR: f64 = 3.0;
 
 /// Sets the words where the curve does not run through them: above on the right if it can be.
 pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)]) -> Spot {
-    let longest = lines.iter().map(|line| line.chars().count()).max();
-    let width = LETTER * float_from_usize(longest.unwrap_or_default());
+    let widths = lines.iter().map(|line| text_width(line, TYPE));
+    let width = widths.fold(0.0, f64::max);
     let (x, y) = dot;
     let beyond = beyond(curve, y);
     let tries = [

@@ -2,7 +2,9 @@
 
 mod active_bake;
 mod bake_found;
+mod bake_notice;
 mod began_box;
+mod bench_copy;
 mod bench_end;
 mod bench_heading;
 mod bench_start;
@@ -18,6 +20,7 @@ mod finished;
 mod key_figures;
 mod learnt_card;
 mod loads_box;
+mod local_time;
 mod log_card;
 mod log_files;
 mod measures;
@@ -40,6 +43,7 @@ mod weigh_rows;
 mod when_card;
 
 pub use active_bake::watch_timers;
+pub use bake_notice::BakeNotice;
 pub use key_figures::DayKeys;
 pub use place::day_place;
 pub use results::Day;

@@ -30,6 +30,7 @@ pub fn day_place() -> AnyView {
         day.at_bench.set(true);
     }
     state.timer_alert.set(None);
+    state.bake_waits.set(false);
     day.now.set(clock_now());
     clock::every_second(move || day.now.set(clock_now()));
     // Another formula has a plan of its own.

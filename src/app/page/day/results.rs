@@ -2,10 +2,12 @@
 
 use leptos::prelude::*;
 
-use super::active_bake;
 use super::finished::Finished;
+pub use super::local_time::clock_now;
+use super::local_time::zone_here;
 use super::removed_bake::RemovedBake;
-use crate::app::browser::{clock, storage};
+use super::{active_bake, bench_copy};
+use crate::app::browser::storage;
 use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
 use crate::engine::formula::Form;
@@ -75,9 +77,11 @@ impl Day {
             let own = state.open_id.get();
             log.with(|log| learnt(log, &kitchen, own.as_ref()))
         });
+        let name = memo(move || state.with_saved(|sheet| sheet.name.clone()));
         let own_bench = memo(move || {
             let open = state.open_id.get();
-            bench.get().filter(|bench| bench.bake.formula == open)
+            let is_own = |bench: &Bench| name.with(|name| bench.bake.is_of(open.as_ref(), name));
+            bench.get().filter(is_own)
         });
         let day = Self {
             state,
@@ -109,6 +113,7 @@ impl Day {
             }),
         };
         storage::watch(move |changed| day.sync_changed(changed.as_deref()));
+        bench_copy::follow(state, bench, settings);
         day
     }
 
@@ -174,9 +179,11 @@ impl Day {
         // A file imported elsewhere on the page may have added bakes.
         self.log.refresh();
         let id = self.formula_id();
-        let saved = id
-            .as_ref()
-            .and_then(|id| self.state.reported(stored(&key::of_day(id))));
+        let saved = match &id {
+            Some(id) => self.state.reported(stored(&key::of_day(id))),
+            None if self.bakes_copy() => bench_copy::settings(self.state),
+            None => None,
+        };
         self.settings.set(saved.unwrap_or_default());
     }
 
@@ -222,6 +229,8 @@ impl Day {
     fn put_settings(self, id: Option<&Id>, settings: DaySettings) {
         if let Some(id) = id {
             self.state.write_record(&key::of_day(id), &settings);
+        } else if self.bakes_copy() {
+            bench_copy::store_settings(self.state, &settings);
         }
         if self.formula_id().as_ref() == id {
             self.settings.set(settings);
@@ -251,9 +260,17 @@ impl Day {
         });
     }
 
+    /// Whether the open sheet is a copy without a formula, and is being baked.
+    fn bakes_copy(self) -> bool {
+        self.formula_id().is_none() && self.own_bench.with_untracked(Option::is_some)
+    }
+
     /// Stores the bake under way.
     fn put_bench(self, bench: Option<Bench>) {
         self.bench.set(bench);
+        if self.bakes_copy() {
+            bench_copy::store(self.state, &self.settings.get_untracked());
+        }
         if let Err(error) = active_bake::save(self.state) {
             self.state.report(SaveError::Storage(error));
         }
@@ -278,16 +295,4 @@ impl Day {
             self.settings.set(settings);
         }
     }
-}
-
-/// Now.
-pub fn clock_now() -> Moment {
-    Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default()
-}
-
-/// The zone of this device, for some weeks around now.
-fn zone_here(now: Instant) -> Zone {
-    Zone::around(now, |at| {
-        clock::minutes_ahead(Moment::from_instant(at).milliseconds())
-    })
 }
