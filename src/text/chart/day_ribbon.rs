@@ -171,14 +171,11 @@ impl DayRibbon {
         let used: Vec<usize> = (0..LANES.len() + MOST_LOADS)
             .filter(|lanes| plan.steps().iter().any(|step| lane(step.at) == *lanes))
             .collect();
-        let lanes: Vec<Lane> = used
-            .iter()
-            .enumerate()
-            .map(|(row, at)| Lane {
-                name: lane_name(*at),
-                y: top(row),
-            })
-            .collect();
+        let rows = used.iter().enumerate();
+        let lanes = rows.map(|(row, at)| Lane {
+            name: lane_name(*at),
+            y: top(row),
+        });
         let row = |at| used.iter().position(|one| *one == lane(at)).unwrap_or(0);
         let pairs = plan.steps().iter().zip(&solved.steps).enumerate();
         let blocks = pairs
@@ -197,7 +194,7 @@ impl DayRibbon {
         let below = if shortened.is_empty() { 0.0 } else { SHORTENED };
         Self {
             height: top(used.len()) + HOURS + below + FOOT,
-            lanes,
+            lanes: lanes.collect(),
             blocks,
             nights,
             shortened,

@@ -28,7 +28,7 @@ pub fn BakeNotice() -> impl IntoView {
     move || {
         sentence.get().map(|sentence| {
             view! {
-                <div class="notice" role="status">
+                <div class="notice waits" role="status">
                     <p>{sentence}</p>
                     <Button label=tr!("Go on with it") class="primary" on_tap=move |()| go_on(day) />
                     <Button label=tr!("Close") class="bare" on_tap=move |()| waits.set(false) />
