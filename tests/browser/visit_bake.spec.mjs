@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { axe, ready } from './launch.mjs';
 import { Formula } from './pages/formula.mjs';
 import { DayPage } from './pages/day.mjs';
+import { Share } from './pages/share.mjs';
 import { all } from './pages/storage.mjs';
 import { counts, drawn, is, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
@@ -78,9 +79,7 @@ test('the bake of a copy is none of another copy, and is reached from there', as
   // Another formula, handed over by a link of its own.
   await page.goto(`${address}?other`);
   await ready(page);
-  await app.openTool('Hand out');
-  const link = await until(() => app.dialog.evaluate((dialog) => [...dialog.querySelectorAll('input, textarea, a')]
-    .map((one) => one.value ?? one.href).find((text) => text?.includes('#loaf=')) ?? ''), (text) => text !== '', 'there is a link');
+  const link = await (await new Share(app).open()).link();
   await page.goto(`${address}?visit${new URL(link).hash}`);
   await ready(page);
   await app.notice(`A bake is under way: ${NAME}`).waitFor();
