@@ -1,6 +1,6 @@
 //! Where the words about the syrup itself stand in the flow curve, so that no line runs through.
 
-use super::flow_scale::{BOTTOM, LEFT, RIGHT, TOP};
+use super::flow_scale::{BOTTOM, LEFT, TOP};
 use super::text_width::text_width;
 
 /// A dot with two short lines of words beside it.
@@ -36,7 +36,7 @@ const AWAY: f64 = 11.0;
 const CLEAR: f64 = 3.0;
 
 /// Sets the words where the curve does not run through them: above on the right if it can be.
-pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)]) -> Spot {
+pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)], right: f64) -> Spot {
     let widths = lines.iter().map(|line| text_width(line, TYPE));
     let width = widths.fold(0.0, f64::max);
     let (x, y) = dot;
@@ -52,12 +52,16 @@ pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)]) -
         let y = y.clamp(TOP + LINE, BOTTOM - LINE - 6.0);
         (x, y, ends)
     });
-    let first = held.first().copied();
-    let (words_x, words_y, ends) = held
-        .into_iter()
-        .find(|(x, y, ends)| is_clear(Space::of(*x, *y, *ends, width), dot, curve))
-        .or(first)
-        .unwrap_or((x, y, false));
+    let space = |(x, y, ends): &(f64, f64, bool)| Space::of(*x, *y, *ends, width);
+    let inside: Vec<_> = held
+        .iter()
+        .filter(|held| space(held).is_inside(right))
+        .collect();
+    let clear = inside.iter().find(|held| is_clear(space(held), dot, curve));
+    // Where each place is crossed by the curve, the words have a halo.
+    let (words_x, words_y, ends) = clear
+        .or(inside.first())
+        .map_or((right, y, true), |held| **held);
     Spot {
         x,
         y,
@@ -88,6 +92,11 @@ impl Space {
         }
     }
 
+    /// Whether it is within the field.
+    fn is_inside(self, right: f64) -> bool {
+        self.from >= LEFT && self.to <= right + 2.0
+    }
+
     fn holds(self, (x, y): (f64, f64)) -> bool {
         x > self.from - CLEAR
             && x < self.to + CLEAR
@@ -96,16 +105,15 @@ impl Space {
     }
 }
 
-/// Whether the label's space is inside the chart, clear of the dot and the curve.
+/// Whether the label's space is clear of the dot and the curve.
 fn is_clear(space: Space, dot: (f64, f64), curve: &[(f64, f64)]) -> bool {
-    let inside = space.from >= LEFT && space.to <= RIGHT + 2.0;
     let crossed = curve.windows(2).any(|pair| match *pair {
         [(x, y), (u, v)] => [0.0, 0.25, 0.5, 0.75, 1.0]
             .into_iter()
             .any(|component| space.holds((x + (u - x) * component, y + (v - y) * component))),
         _ => false,
     });
-    inside && !crossed && !space.holds(dot)
+    !crossed && !space.holds(dot)
 }
 
 /// Right of where the curve has sunk below words at this height.
