@@ -69,6 +69,7 @@ fn draw() {
         state.follow();
         state.follow_other_tabs();
         lazy::start_timers(state);
+        lazy::find_bake(state);
         clock::on_leaving(move || state.flush());
         number_boxes::watch(move || state.end_step());
         offline::watch(state.newer_version);

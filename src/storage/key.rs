@@ -27,6 +27,10 @@ pub const UNFILED: &str = "softcrumb.unfiled";
 pub const LOG: &str = "softcrumb.log";
 /// The bake under way.
 pub const BENCH: &str = "softcrumb.bench";
+/// The copy of a link that is being baked, which no formula of the shelf is.
+pub const BENCH_COPY: &str = "softcrumb.bench_copy";
+/// The plan settings of that copy.
+pub const BENCH_DAY: &str = "softcrumb.bench_day";
 
 /// Number of changes after which saving to a file is suggested.
 pub const FILE_SUGGESTED: u32 = 200;

@@ -4,7 +4,7 @@ use super::format;
 use super::format_options::FormatOptions;
 use crate::engine::formula::{Formula, Line, LineAt};
 use crate::engine::ingredients::{Food, Listed, Role};
-use crate::results::formula::Adjuster;
+use crate::results::formula::{Adjuster, Offer};
 use crate::text::{language::text, name, tr};
 
 /// Returns the notes below an ingredient's name: its kind where another one has the same name, its
@@ -51,6 +51,25 @@ pub fn adjuster(formula: &Formula, adjuster: Adjuster) -> String {
             .map(|line| name::food_short(&line.food).into_owned())
             .unwrap_or_default(),
     }
+}
+
+/// Names a trial of one tap, with the liquid that it takes where that is not plain water: "Two points less water (takes
+/// whole milk)".
+#[must_use]
+pub fn offer(formula: &Formula, offer: Offer) -> String {
+    let does = name::what_if(offer.what_if);
+    let takes = offer.takes.and_then(|at| formula.line(at));
+    takes.map_or_else(
+        || does.to_owned(),
+        |line| {
+            let food = name::food_short(&line.food);
+            let food = match line.food {
+                Food::Listed(_) => food.to_lowercase(),
+                Food::Own(_) => food.into_owned(),
+            };
+            tr!("{does} (takes {food})", does = does, food = food)
+        },
+    )
 }
 
 /// Labels every line of the dough by ingredient and part: "Whole milk (C, Final dough)".

@@ -160,6 +160,12 @@ pub fn timer_over(what: &str) -> String {
     tr!("The time is up: {what}.", what = what)
 }
 
+/// What the bake under way is made by was deleted.
+#[must_use]
+pub fn bake_is_gone() -> &'static str {
+    tr!("The formula of this bake is not here any more. Stop the bake in Day; the log keeps it.")
+}
+
 /// The figures do not belong to what is typed.
 #[must_use]
 pub fn last_good() -> &'static str {

@@ -162,7 +162,7 @@ test('kitchens are added, named, chosen, kept, taken away and brought back', asy
 test('undo and redo reach the kitchen, in the order of the work, from any place', async (session) => {
   const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
-  const [undo, redo] = ['Undo', 'Redo'].map((name) => page.getByRole('button', { name }));
+  const [undo, redo] = ['Undo', 'Redo'].map((name) => page.getByRole('button', { name, includeHidden: true }));
   const idle = async (button) => (await button.getAttribute('aria-disabled')) === 'true';
   const room = () => heat.box('Room').inputValue();
   const wanted = heat.box('Dough wanted at');

@@ -167,3 +167,63 @@ test('a bake taken out of the log comes back with its photo', async (session) =>
   await page.getByRole('button', { name: 'Put the bake back that was taken out' }).click();
   assert.deepEqual(await all(page), before);
 });
+
+test('a summary is read on a phone line by line, and nothing of it is cut', async (session) => {
+  const { page, day } = await onFriday(session);
+  await day.start();
+  await day.goTo('Scald the paste');
+  await day.leave();
+  await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
+  const summary = page.getByRole('region', { name: 'Kept in the log' });
+  await summary.waitFor();
+  const rows = summary.getByRole('row');
+  assert.ok((await rows.count()) >= 4, 'it is a table for those who hear it');
+  const cells = await summary.locator('tbody tr').evaluateAll((rows) => rows.map((row) => {
+    const boxes = [...row.children].map((cell) => cell.getBoundingClientRect());
+    const name = boxes[0];
+    const lines = name.height / Number.parseFloat(getComputedStyle(row.children[0]).lineHeight);
+    const words = [...row.querySelectorAll('td')].map((cell) => getComputedStyle(cell, '::before').content);
+    return { lines, words, cut: [...row.children].some((cell) => cell.scrollWidth > cell.clientWidth + 1), right: Math.max(...boxes.map((box) => box.right)) };
+  }));
+  for (const { lines, words, cut, right } of cells) {
+    assert.ok(lines < 1.5, 'a name is one line');
+    assert.deepEqual(words, ['"predicted"', '"happened"', '"next bake"'], 'each figure says what it is');
+    assert.equal(cut, false);
+    assert.ok(right <= 360);
+  }
+  assert.deepEqual(await axe(page), []);
+});
+
+test('of a long log each bake is found, newest first, and none is cut on a phone', async (session) => {
+  const { page, day } = await withBake(session);
+  // A bake a week for a year, the oldest in the spring before.
+  const names = await page.evaluate(() => {
+    const log = JSON.parse(localStorage.getItem('softcrumb.log'));
+    const [bake] = log.bakes;
+    const week = 7 * 24 * 3600 * 1000;
+    const letters = 'abcdefghijklmnopqrstuvwxyz';
+    log.bakes = Array.from({ length: 53 }, (_, at) => {
+      const past = (52 - at) * week;
+      const id = `${bake.id.slice(0, -2)}${letters[Math.floor(at / 26)]}${letters[at % 26]}`;
+      const steps = (bake.steps ?? []).map((step) => ({ ...step, began_ms: step.began_ms - past, ...(step.ended_ms ? { ended_ms: step.ended_ms - past } : {}) }));
+      return { ...bake, id, name: `Loaf of the long seeded evening class, number ${at + 1}`, began_ms: bake.began_ms - past, steps };
+    });
+    localStorage.setItem('softcrumb.log', JSON.stringify(log));
+    return log.bakes.map(({ name }) => name).reverse();
+  });
+  await page.reload();
+  await ready(page);
+  await day.openRows();
+  const shown = () => day.bakes.locator('.name').allInnerTexts();
+  assert.deepEqual(await shown(), names.slice(0, 40));
+  await page.getByRole('button', { name: 'Show older bakes' }).click();
+  await until(() => shown(), (all) => all.length === 53, 'the rest is one tap away');
+  assert.deepEqual(await shown(), names);
+  const wide = await day.bakes.locator('summary').evaluateAll((rows) => rows.map((row) => {
+    const boxes = [...row.children].map((part) => part.getBoundingClientRect());
+    return { cut: [...row.children].some((part) => part.scrollWidth > part.clientWidth + 1), right: Math.max(...boxes.map(({ right }) => right)), high: row.getBoundingClientRect().height };
+  }));
+  for (const { cut, right, high } of wide) assert.ok(!cut && right <= 360 && high >= 44, JSON.stringify({ cut, right, high }));
+  const dates = await day.bakes.locator('.quiet').allInnerTexts();
+  assert.equal(new Set(dates).size, 53, 'a date of last year says its year');
+});

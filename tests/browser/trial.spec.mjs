@@ -94,7 +94,7 @@ test('each box is one step back, in the order of the work, and forward again', a
 });
 
 /// Two points of 480 g flour are 9.6 g of water; a quarter less paste keeps the bread as it is.
-const WHAT_IFS = [['Two points more water', 2], ['Two points less water', -2], ['Water for half the milk', 0], ['A quarter less paste', 0]];
+const WHAT_IFS = [['Two points more water', 2], ['Two points less water (takes whole milk)', -2], ['Water for half the milk', 0], ['A quarter less paste', 0]];
 
 for (const [name, points] of WHAT_IFS) {
   test(`one tap tries “${name}”, says what changes, and keeps nothing`, async (session) => {
@@ -115,6 +115,36 @@ for (const [name, points] of WHAT_IFS) {
     assert.equal(number((await value(page, 'True water')).value), before);
   });
 }
+
+test('less water is taken from plain water where there is some, else from the liquid that the button names', async (session) => {
+  const page = new Formula((await session.open('phone')).page);
+  await page.openRow('What if');
+  const less = page.page.getByRole('main').getByRole('button', { name: /^Two points less water/ });
+  // The example's final dough has milk and yolk, and no water.
+  assert.deepEqual(await less.allInnerTexts(), ['Two points less water (takes whole milk)']);
+  await page.page.getByText('The final dough has too little plain water').waitFor();
+  const yolk = await page.weight('Final dough', 'Egg yolk').inputValue();
+  const poured = Number(await milk(page).inputValue());
+  await less.click();
+  await page.trial.waitFor();
+  // Two points of 480 g flour are 9.6 g of water; whole milk is 88.1 % water (USDA, SR Legacy 01077): 10.9 g.
+  assert.ok(Math.abs(poured - Number(await milk(page).inputValue()) - 10.9) <= 0.2, await milk(page).inputValue());
+  assert.equal(await page.weight('Final dough', 'Egg yolk').inputValue(), yolk);
+  await page.trial.getByText(/Whole milk/).waitFor();
+  await page.dropTrial();
+  await page.whatIf('Two points more water');
+  await page.keepTrial();
+  const water = page.weight('Final dough', 'Water');
+  assert.ok(Math.abs(Number(await water.inputValue()) - 9.6) <= 0.05);
+  // There is just as much water as two points take: it is taken, and nothing else.
+  await until(() => less.allInnerTexts(), (names) => names.join() === 'Two points less water', 'no other liquid is named');
+  const kept = await milk(page).inputValue();
+  await page.type(water, '20');
+  await less.click();
+  await page.trial.waitFor();
+  assert.ok(Math.abs(Number(await water.inputValue()) - 10.4) <= 0.05, await water.inputValue());
+  assert.equal(await milk(page).inputValue(), kept, 'the milk stays');
+});
 
 test('a what-if that this dough cannot do is answered in words, and tries nothing', async (session) => {
   const page = new Formula((await session.open('phone')).page);

@@ -79,7 +79,7 @@ fn figures_along_the_edges_keep_apart() {
             assert!(pair[1].at - pair[0].at > room, "{what}: {pair:?}");
         }
         for pair in drawing.up.windows(2) {
-            assert!(pair[0].at - pair[1].at >= 15.0, "{what}: {pair:?}");
+            assert!(pair[0].at - pair[1].at >= 16.0, "{what}: {pair:?}");
         }
         let names: Vec<f64> = drawing
             .bands
@@ -87,7 +87,7 @@ fn figures_along_the_edges_keep_apart() {
             .filter_map(|band| band.name_y)
             .collect();
         for pair in names.windows(2) {
-            assert!(pair[1] - pair[0] >= 15.0, "{what}: {names:?}");
+            assert!(pair[1] - pair[0] >= 16.0, "{what}: {names:?}");
         }
     }
 }

@@ -50,6 +50,7 @@ mod reading;
 mod reading_anything;
 mod reading_others;
 mod ready;
+mod ribbon;
 mod round_trip;
 mod run_table;
 mod shared;

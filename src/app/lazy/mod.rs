@@ -8,7 +8,7 @@ mod places;
 pub mod records;
 
 pub use chunks::batch::visit;
-pub use chunks::day::start_timers;
+pub use chunks::day::{bake_notice, find_bake, start_timers};
 pub use chunks::dialogs::{compare, dialog};
 pub use chunks::formula::{formula_rest, part_shares, trial_bar};
 pub use chunks::what_if::what_if;

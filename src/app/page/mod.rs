@@ -11,7 +11,7 @@ pub use batch::{
     BatchContext, BatchKeys, BatchPlace, STAYS, TargetBoxes, TinBody, WeighLine, WeighingAids,
 };
 pub use chocolate::{ChocolateContext, ChocolateKeys, ChocolatePlace};
-pub use day::{Day, DayKeys, day_place, watch_timers};
+pub use day::{BakeNotice, Day, DayKeys, day_place, watch_timers};
 pub use formula::{
     AboutFields, CardTexts, Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRows, PartShares,
     WhatIfSheet,

@@ -31,10 +31,11 @@ pub fn CoolingCurve(
                 {stretches.into_iter().map(stretch).collect_view()}
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
-                <text class="unit ends" x=CoolingDrawing::RIGHT y="236">{tr!("hours")}</text>
+                <text class="unit ends" x=CoolingDrawing::RIGHT y="240">{tr!("hours")}</text>
                 <path class="mean" d=mean />
                 <path class="curve" d=middle />
-                {walls.into_iter().map(wall).collect_view()}
+                {walls.iter().map(wall).collect_view()}
+                {walls.iter().map(wall_name).collect_view()}
             </svg>
             <figcaption class="quiet">{tr!("Line: the middle. Dashes: all of it on the mean. Walls: the curve must pass under each.")}</figcaption>
         </figure>
@@ -59,10 +60,14 @@ fn tick_across(tick: Tick) -> impl IntoView {
     view! { <text class="tick middle" x=tick.at y="222">{tick.text}</text> }
 }
 
-fn wall(wall: Wall) -> impl IntoView {
+fn wall(wall: &Wall) -> impl IntoView + use<> {
     view! {
         <line class="wall" class:passes=wall.passes x1=wall.x x2=wall.x y1=CoolingDrawing::TOP y2=wall.foot />
         <circle class="foot" class:passes=wall.passes cx=wall.x cy=wall.foot r="4" />
-        <text class="wall-name" class:ends=wall.ends class:passes=wall.passes x=wall.text_x y=wall.text_y>{wall.text}</text>
     }
+}
+
+/// The names stand above every line.
+fn wall_name(wall: &Wall) -> impl IntoView + use<> {
+    view! { <text class="wall-name" class:ends=wall.ends class:passes=wall.passes x=wall.text_x y=wall.text_y>{wall.text.clone()}</text> }
 }

@@ -17,6 +17,8 @@ pub fn FlowCurve(
     description: Signal<String>,
 ) -> impl IntoView {
     let FlowDrawing {
+        across_width,
+        names_x,
         bands,
         up,
         across,
@@ -34,7 +36,7 @@ pub fn FlowCurve(
                         <line class="hatch" x1="0" y1="0" x2="0" y2="6" />
                     </pattern>
                 </defs>
-                {bands.into_iter().map(band).collect_view()}
+                {bands.into_iter().map(|one| band(one, names_x, across_width)).collect_view()}
                 {seizes.map(zone)}
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
@@ -48,12 +50,12 @@ pub fn FlowCurve(
     }
 }
 
-fn band(band: Band) -> impl IntoView {
+fn band(band: Band, names_x: f64, wide: f64) -> impl IntoView {
     let name = band
         .name_y
-        .map(|y| view! { <text class="band-name" x=FlowDrawing::NAMES y=y>{band.name}</text> });
+        .map(|y| view! { <text class="band-name" x=names_x y=y>{band.name}</text> });
     view! {
-        <rect class="band" class:shaded=band.shaded x=FlowDrawing::LEFT y=band.y width=FlowDrawing::ACROSS height=band.height />
+        <rect class="band" class:shaded=band.shaded x=FlowDrawing::LEFT y=band.y width=wide height=band.height />
         {name}
     }
 }

@@ -29,7 +29,7 @@ pub fn MeltCurve(
             <svg viewBox=field role="img" aria-label=move || description.get()>
                 {up.into_iter().map(tick_up).collect_view()}
                 {across.into_iter().map(tick_across).collect_view()}
-                <text class="unit ends" x=MeltDrawing::RIGHT y="202">{axis}</text>
+                <text class="unit ends" x=MeltDrawing::RIGHT y="204">{axis}</text>
                 <line class="rule" x1=melted.x x2=melted.x y1=MeltDrawing::TOP y2=MeltDrawing::BOTTOM />
                 <text class="rule-name" class:ends=melted.ends x=melted.x y="34">{melted.text}</text>
                 <path class="curve" d=line />

@@ -15,6 +15,7 @@ use crate::text::{notice, tr};
 #[component]
 pub fn Foot() -> impl IntoView {
     let state = use_app_state();
+    let tells_of_bake = move || state.bake_waits.get() && state.place.get() != Place::Day;
     view! {
         <div class="foot">
             <Show when=move || state.newer_version.get()>
@@ -27,7 +28,9 @@ pub fn Foot() -> impl IntoView {
             {move || state.timer_alert.get().map(|sentence| view! { <TimerAlert sentence /> })}
             {move || state.save_error.get().map(|error| view! { <SaveErrorNotice error /> })}
             {move || state.link_error.get().map(|sentence| view! { <LinkErrorNotice sentence /> })}
-            <Show when=move || state.is_visit()>
+            <Show when=tells_of_bake>{lazy::bake_notice()}</Show>
+            // One after the other: two would fill a phone.
+            <Show when=move || state.is_visit() && !tells_of_bake()>
                 <div class="notice" role="status">
                     <p>{notice::visitor()}</p>
                     <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />

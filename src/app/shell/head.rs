@@ -26,7 +26,7 @@ pub fn Head() -> impl IntoView {
         <header class="head">
             <div class="row">
                 <IconButton picture=Picture::Shelf name=tr!("Shelf") on_tap=move || state.open(DialogKind::Shelf) />
-                <button type="button" class="button bare name" title=tr!("About it") aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::About)>
+                <button type="button" class="button bare name" title=move || state.with(|sheet| sheet.name.clone()) aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::About)>
                     <span>{move || state.with(|sheet| sheet.name.clone())}</span>
                 </button>
                 <div class="tools">

@@ -105,6 +105,8 @@ pub struct AppState {
     pub newer_version: RwSignal<bool>,
     /// The notice of timers that are over while the bench is not shown.
     pub timer_alert: RwSignal<Option<String>>,
+    /// Whether a bake under way was found as the page began, and has still to be told of.
+    pub bake_waits: RwSignal<bool>,
     /// The owner of everything that lives as long as the page.
     pub(super) root: StoredValue<Owner>,
 }
@@ -173,6 +175,7 @@ impl AppState {
             link_error: RwSignal::new(None),
             newer_version: RwSignal::new(false),
             timer_alert: RwSignal::new(None),
+            bake_waits: RwSignal::new(false),
             root: StoredValue::new(Owner::current().unwrap_or_default()),
         }
     }

@@ -175,6 +175,12 @@ impl AppState {
         }
     }
 
+    /// Opens a copy that is not stored.
+    pub fn open_copy(self, sheet: Sheet) {
+        self.write_unsaved();
+        self.show(sheet, None);
+    }
+
     /// A saved formula, to compare with the open one.
     pub fn read_formula(self, id: &Id) -> Option<Sheet> {
         self.write_unsaved();

@@ -35,4 +35,4 @@ pub use swap::{Hold, swap};
 pub use target::{FigureTarget, Reached, reach};
 pub use usual::Usual;
 pub use water::{Contributor, Water, WaterLedger};
-pub use what_if::{WhatIf, giving_way, milk_for_water, with_water_line};
+pub use what_if::{WhatIf, giving_way, less_water, milk_for_water, with_water_line};

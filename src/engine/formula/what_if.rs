@@ -70,7 +70,7 @@ impl WhatIf {
             }
             Self::LessWater => {
                 let at = giving_way(formula).ok_or(FormulaError::NothingGivesWay)?;
-                with_true_water(formula, at, |now, less| Ok(now.less(less)))
+                less_water(formula, at)
             }
             Self::MilkForWater => {
                 let milk = usual_milk(formula).ok_or(FormulaError::NothingGivesWay)?;
@@ -80,6 +80,14 @@ impl WhatIf {
             Self::LessPaste => less_paste(formula),
         }
     }
+}
+
+/// The formula with two points less of true water on flour, by less of the line at `at` alone.
+///
+/// # Errors
+/// Those of [`reach`].
+pub fn less_water(formula: &Formula, at: LineAt) -> Result<Formula, FormulaError> {
+    with_true_water(formula, at, |now, less| Ok(now.less(less)))
 }
 
 /// The line that gives way when the water changes: the final dough's water, else its heaviest

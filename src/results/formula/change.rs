@@ -1,6 +1,6 @@
 //! Formulas that reach a figure, or that a trial asks for.
 
-use crate::engine::formula::{Figure, FigureTarget, FormulaError, LineAt, Reached, WhatIf, reach};
+use crate::engine::formula::{Figure, FigureTarget, FormulaError, LineAt, Reached, reach};
 use crate::engine::quantity::Share;
 use crate::sheet::Sheet;
 
@@ -52,15 +52,4 @@ pub fn reached(
 ) -> Result<Reached, FormulaError> {
     let at = at.ok_or(FormulaError::NothingGivesWay)?;
     reach(&sheet.formula, FigureTarget::OfFlour(figure, share), at)
-}
-
-/// Returns the sheet with one of the offered trials applied to its formula.
-///
-/// # Errors
-/// As [`WhatIf::of`].
-pub fn try_what_if(sheet: &Sheet, what_if: WhatIf) -> Result<Sheet, FormulaError> {
-    Ok(Sheet {
-        formula: what_if.of(&sheet.formula)?,
-        ..sheet.clone()
-    })
 }

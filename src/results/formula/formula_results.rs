@@ -1,9 +1,10 @@
 //! `FormulaResults`: figures, water, percentages and cautions of a sheet's formula.
 
+use super::offers::{Offer, what_ifs};
 use super::part_results::{PartResults, part};
 use crate::engine::formula::{
     self, Basis, Caution, Figure, Figures, Form, FormulaError, LineAt, Percentage, WaterLedger,
-    WhatIf, percentage, scald,
+    percentage, scald,
 };
 use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
@@ -46,7 +47,7 @@ pub struct FormulaResults {
     /// What a baker should know before making it.
     pub cautions: Result<Vec<Caution>, FormulaError>,
     /// The trials that mean something for this dough.
-    pub what_ifs: Vec<WhatIf>,
+    pub what_ifs: Vec<Offer>,
 }
 
 /// All results of a sheet's formula.
@@ -161,12 +162,6 @@ pub fn caution_working(sheet: &Sheet, caution: &Caution) -> Vec<WorkingLine> {
         },
         Caution::RawFlour => Vec::new(),
     }
-}
-
-/// Returns the trials that change the dough, in the order they are offered.
-#[must_use]
-pub fn what_ifs(sheet: &Sheet) -> Vec<WhatIf> {
-    WhatIf::offered(&sheet.formula)
 }
 
 impl WaterResults {

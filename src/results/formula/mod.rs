@@ -6,14 +6,16 @@
 mod adjust;
 mod change;
 mod formula_results;
+mod offers;
 mod part_results;
 mod usual_foods;
 
 pub use adjust::{Adjuster, adjusted_working, adjusters, nudged, try_adjusted};
-pub use change::{gives_way, reached, try_figure, try_what_if};
+pub use change::{gives_way, reached, try_figure};
 pub use formula_results::{
     FormulaResults, LinePercentages, WaterResults, caution_working, cautions, figures, of, water,
-    what_ifs, working,
+    working,
 };
+pub use offers::{Offer, try_what_if, what_ifs};
 pub use part_results::{LineResults, PartResults, SettableShare, line, part, part_working};
 pub use usual_foods::usual_foods;

@@ -82,6 +82,12 @@ impl Bake {
         }
     }
 
+    /// Whether it is a bake of the formula of this id; of a copy without one, by its name.
+    #[must_use]
+    pub fn is_of(&self, formula: Option<&Id>, name: &str) -> bool {
+        self.formula.as_ref() == formula && (formula.is_some() || self.name == name)
+    }
+
     /// Whether a text is a photo that may be stored: a small picture, and nothing else.
     #[must_use]
     pub fn is_photo(text: &str) -> bool {

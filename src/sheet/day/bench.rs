@@ -104,6 +104,14 @@ impl Bench {
         }
     }
 
+    /// The step that is being done: the one that is looked at, else the last that has begun and goes on.
+    #[must_use]
+    pub fn current(&self) -> Option<StepAt> {
+        let going = self.bake.steps.iter().rev();
+        let mut going = going.filter(|done| done.ended.is_none());
+        self.at.or_else(|| going.next().map(|done| done.step))
+    }
+
     /// How a step stood in the plan when the bake began.
     #[must_use]
     pub fn planned(&self, step: StepAt) -> Option<&PlanSnapshot> {

@@ -1,7 +1,6 @@
 //! The cooling curve laid out for drawing: the temperature at the centre, its surroundings, and the
 //! walls that a rule sets, under which it must pass.
 
-use crate::engine::numerics::float_from_usize;
 use std::fmt::Write;
 
 use crate::engine::heat::{Cooled, Probe, StageResult, VesselStay};
@@ -9,6 +8,7 @@ use crate::engine::quantity::{Minutes, Temperature};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 use super::Tick;
+use super::text_width::text_width;
 
 /// A stretch of time in one place.
 #[derive(Clone, Debug, PartialEq)]
@@ -64,9 +64,9 @@ const LEFT: f64 = 40.0;
 const RIGHT: f64 = 332.0;
 const TOP: f64 = 26.0;
 const BOTTOM: f64 = 206.0;
-/// The assumed width of a letter, and the distance of two baselines.
-const LETTER: f64 = 6.6;
-const LINE: f64 = 14.0;
+/// The type size of the words, and the distance of two baselines.
+const TYPE: f64 = 12.0;
+const LINE: f64 = 17.0;
 /// Between a wall and its words.
 const AWAY: f64 = 5.0;
 /// What is followed at the most, and at the least, min.
@@ -94,7 +94,7 @@ impl CoolingDrawing {
     /// Width of the field.
     pub const WIDTH: f64 = 340.0;
     /// Height of the field.
-    pub const HEIGHT: f64 = 240.0;
+    pub const HEIGHT: f64 = 246.0;
     /// Edges of the curve's own field.
     pub const LEFT: f64 = LEFT;
     /// See [`CoolingDrawing::LEFT`].
@@ -173,8 +173,7 @@ fn stretches(stays: &[VesselStay], scale: &Scale) -> Vec<Stretch> {
         } else {
             tr!("bench")
         };
-        let letters = float_from_usize(words.len());
-        let has_room = to - x > LETTER * letters;
+        let has_room = to - x > text_width(words, TYPE);
         begins = ends;
         found.push(Stretch {
             x,
@@ -218,24 +217,27 @@ fn hours(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
 }
 
 fn walls(binding: &[StageResult], scale: &Scale, options: FormatOptions) -> Vec<Wall> {
+    let lines: Vec<f64> = binding
+        .iter()
+        .map(|stage| scale.x(deadline(stage)))
+        .collect();
     let mut text_y = TOP + LINE;
     binding
         .iter()
-        .map(|stage| {
+        .zip(&lines)
+        .map(|(stage, x)| {
             let by = Minutes::from_minutes(deadline(stage)).unwrap_or(Minutes::ZERO);
-            let x = scale.x(by.minutes());
             let text = tr!(
                 "limit: {first} by {second}",
                 first = format::temperature(stage.stage.to, options),
                 second = format::minutes(by, options)
             );
-            let letters = float_from_usize(text.chars().count());
-            let ends = x + LETTER * letters + AWAY > RIGHT;
+            let (text_x, ends) = beside(*x, text_width(&text, TYPE), &lines);
             let wall = Wall {
-                x,
+                x: *x,
                 foot: scale.y(stage.stage.to.celsius()),
                 ends,
-                text_x: if ends { x - AWAY } else { x + AWAY },
+                text_x,
                 text,
                 text_y,
                 passes: stage.passes,
@@ -244,6 +246,25 @@ fn walls(binding: &[StageResult], scale: &Scale, options: FormatOptions) -> Vec<
             wall
         })
         .collect()
+}
+
+/// Where words this wide begin or, where the second value says so, end beside a wall: clear of the other walls if they
+/// can be, and always within the field if they are no wider than it.
+fn beside(x: f64, wide: f64, walls: &[f64]) -> (f64, bool) {
+    let places = [
+        (x + AWAY, x + AWAY + wide, false),
+        (x - AWAY - wide, x - AWAY, true),
+    ];
+    let is_inside = |(from, to, _): &(f64, f64, bool)| *from >= LEFT && *to <= RIGHT;
+    let is_clear =
+        |(from, to, _): &(f64, f64, bool)| walls.iter().all(|wall| wall < from || wall > to);
+    let inside: Vec<_> = places.into_iter().filter(is_inside).collect();
+    let best = inside.iter().find(|place| is_clear(place));
+    match best.or(inside.first()) {
+        Some((_, to, true)) => (*to, true),
+        Some((from, _, false)) => (*from, false),
+        None => ((RIGHT - wide).min(x + AWAY).max(LEFT), false),
+    }
 }
 
 fn outline(cooled: &Cooled, place: Probe, scale: &Scale) -> String {

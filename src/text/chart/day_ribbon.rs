@@ -5,10 +5,11 @@ use crate::engine::numerics::float_from_usize;
 use crate::engine::plan::{StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::results::day::DayResults;
-use crate::sheet::civil::{Clock, Zone};
+use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, language::text, name, tr, tr_noop};
 
 use super::Tick;
+use super::ribbon_labels::{days, hours, shortened};
 use super::ribbon_scale::{Scale, WIDTH};
 
 /// A stretch of one lane.
@@ -48,7 +49,9 @@ pub struct DayRibbon {
     pub blocks: Vec<RibbonBlock>,
     /// Where the baker sleeps: left edge and width.
     pub nights: Vec<(f64, f64)>,
-    /// Hours along the foot.
+    /// What is written below the nights, which are drawn narrower than the days.
+    pub shortened: Vec<Tick>,
+    /// Hours along the foot, midnights among them.
     pub hours: Vec<Tick>,
     /// Midnights, with the day that begins.
     pub days: Vec<Tick>,
@@ -105,11 +108,16 @@ fn lane_name(lane: usize) -> String {
     )
 }
 
-const TOP: f64 = 18.0;
+const TOP: f64 = 20.0;
 const LANE: f64 = 38.0;
 /// Room for the lane's name above its blocks.
 const NAME: f64 = 14.0;
 const BLOCK: f64 = 20.0;
+/// From the lanes to the baseline of the hours, from there to that of the words below the nights, and from either to
+/// the foot.
+const HOURS: f64 = 14.0;
+const SHORTENED: f64 = 17.0;
+const FOOT: f64 = 5.0;
 /// The least visible width.
 const LEAST: f64 = 2.0;
 
@@ -121,6 +129,38 @@ impl DayRibbon {
     /// The top of the first lane.
     pub const TOP: f64 = TOP;
 
+    /// The foot of the lanes, where the lines of midnight and now end.
+    #[must_use]
+    pub fn lanes_foot(&self) -> f64 {
+        self.hours_y() - HOURS
+    }
+
+    /// How high the shade of a night is: down to below the hours.
+    #[must_use]
+    pub fn shade(&self) -> f64 {
+        self.hours_y() + FOOT - TOP
+    }
+
+    /// The baseline of the hours.
+    #[must_use]
+    pub fn hours_y(&self) -> f64 {
+        self.height - FOOT - self.below()
+    }
+
+    /// The baseline of the words below the nights.
+    #[must_use]
+    pub fn shortened_y(&self) -> f64 {
+        self.height - FOOT
+    }
+
+    fn below(&self) -> f64 {
+        if self.shortened.is_empty() {
+            0.0
+        } else {
+            SHORTENED
+        }
+    }
+
     /// Lays out a plan with its times.
     #[must_use]
     pub fn of(results: &DayResults, formula: &Formula, now: Instant, zone: &Zone) -> Self {
@@ -131,14 +171,11 @@ impl DayRibbon {
         let used: Vec<usize> = (0..LANES.len() + MOST_LOADS)
             .filter(|lanes| plan.steps().iter().any(|step| lane(step.at) == *lanes))
             .collect();
-        let lanes: Vec<Lane> = used
-            .iter()
-            .enumerate()
-            .map(|(row, at)| Lane {
-                name: lane_name(*at),
-                y: top(row),
-            })
-            .collect();
+        let rows = used.iter().enumerate();
+        let lanes = rows.map(|(row, at)| Lane {
+            name: lane_name(*at),
+            y: top(row),
+        });
         let row = |at| used.iter().position(|one| *one == lane(at)).unwrap_or(0);
         let pairs = plan.steps().iter().zip(&solved.steps).enumerate();
         let blocks = pairs
@@ -147,16 +184,20 @@ impl DayRibbon {
                 block(place, timed, top(row(step.at)) + NAME, called, &scale)
             })
             .collect();
+        let nights: Vec<(f64, f64)> = results
+            .nights
+            .iter()
+            .map(|span| (scale.x(span.from), scale.x(span.until) - scale.x(span.from)))
+            .filter(|(_, width)| *width > 0.0)
+            .collect();
+        let shortened = shortened(&nights);
+        let below = if shortened.is_empty() { 0.0 } else { SHORTENED };
         Self {
-            height: top(used.len()) + 22.0,
-            lanes,
+            height: top(used.len()) + HOURS + below + FOOT,
+            lanes: lanes.collect(),
             blocks,
-            nights: results
-                .nights
-                .iter()
-                .map(|span| (scale.x(span.from), scale.x(span.until) - scale.x(span.from)))
-                .filter(|(_, width)| *width > 0.0)
-                .collect(),
+            nights,
+            shortened,
             hours: hours(&scale, from, until, zone),
             days: days(&scale, from, until, zone),
             now: (now > from && now < until).then(|| scale.x(now)),
@@ -185,64 +226,6 @@ fn block(step: usize, timed: &Timed, y: f64, name: String, scale: &Scale) -> Rib
         y,
         name,
     }
-}
-
-/// The room that an hour takes at the foot.
-const HOUR: f64 = 34.0;
-/// The room that a date takes at the head.
-const DATE: f64 = 84.0;
-
-/// Every third hour of the clock that has room beside the one before, but for midnight.
-fn hours(scale: &Scale, from: Instant, until: Instant, zone: &Zone) -> Vec<Tick> {
-    let mut last = 0.0;
-    let mut found = Vec::new();
-    for (clock, at) in every(from, until, zone, 3) {
-        let x = scale.x(at);
-        let has_room = x - last >= HOUR && x + HOUR / 2.0 <= DayRibbon::WIDTH;
-        if clock.minutes() > 0 && has_room {
-            last = x;
-            found.push(Tick {
-                at: x,
-                text: format::clock(clock),
-            });
-        }
-    }
-    found
-}
-
-/// Midnights, the day that begins named where there is room.
-fn days(scale: &Scale, from: Instant, until: Instant, zone: &Zone) -> Vec<Tick> {
-    let midnights: Vec<(f64, Instant)> = every(from, until, zone, 24)
-        .map(|(_, at)| (scale.x(at), at))
-        .collect();
-    let next = midnights.iter().skip(1).map(|(x, _)| *x);
-    let next = next.chain([DayRibbon::WIDTH]);
-    let ticks = midnights.iter().zip(next).map(|((x, at), next)| Tick {
-        at: *x,
-        text: if next - x >= DATE {
-            format::date(*at, zone)
-        } else {
-            String::new()
-        },
-    });
-    ticks.collect()
-}
-
-/// Every so many hours of the clock between two points in time, at most a month of them.
-fn every(
-    from: Instant,
-    until: Instant,
-    zone: &Zone,
-    hours: u16,
-) -> impl Iterator<Item = (Clock, Instant)> {
-    let first = zone.civil(from).date;
-    let days = (0..31).map(move |day| first.plus(day));
-    let clocks = (0..24_u16).step_by(usize::from(hours.max(1)));
-    days.flat_map(move |date| {
-        let clocks = clocks.clone().filter_map(|hour| Clock::from_hour(hour, 0));
-        clocks.map(move |clock| (clock, zone.instant(date, clock).first()))
-    })
-    .filter(move |(_, at)| *at > from && *at < until)
 }
 
 /// The ribbon in words: from when to when, and how much of it is work.

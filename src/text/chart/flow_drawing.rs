@@ -3,7 +3,8 @@
 use std::fmt::Write;
 
 use super::flow_label::{Spot, place};
-use super::flow_scale::{BOTTOM, LEFT, RIGHT, Scale, TOP};
+use super::flow_scale::{BESIDE, BOTTOM, LEFT, Scale, TOP, WIDTH};
+use super::text_width::text_width;
 use crate::engine::chocolate::{Consistency, Flow, FlowCurve, Syrup};
 use crate::engine::quantity::Share;
 use crate::text::{format, format_options::FormatOptions, name, tr};
@@ -54,9 +55,9 @@ impl Mark {
     #[must_use]
     pub fn word_x(&self) -> f64 {
         if self.ends {
-            self.x - 4.0
+            self.x - AWAY
         } else {
-            self.x + 4.0
+            self.x + AWAY
         }
     }
 }
@@ -64,6 +65,10 @@ impl Mark {
 /// The flow curve laid out on a field of [`FlowDrawing::WIDTH`] by [`FlowDrawing::HEIGHT`].
 #[derive(Clone, Debug, PartialEq)]
 pub struct FlowDrawing {
+    /// How wide the curve's own field is.
+    pub across_width: f64,
+    /// Where the names of the kinds begin.
+    pub names_x: f64,
     /// The kinds of syrup, thick to thin.
     pub bands: Vec<Band>,
     /// Thicknesses at which one kind becomes the next.
@@ -80,35 +85,40 @@ pub struct FlowDrawing {
     pub current: Spot,
 }
 
+/// Between a line and its word.
+const AWAY: f64 = 4.0;
+/// The type size of the words, and the least distance of two baselines.
+const TYPE: f64 = 12.0;
+/// The size of bold type that runs as wide as the regular of [`TYPE`].
+const REGULAR: f64 = 11.0;
+const APART: f64 = 17.0;
+
 impl FlowDrawing {
     /// Width of the field.
-    pub const WIDTH: f64 = 340.0;
+    pub const WIDTH: f64 = WIDTH;
     /// Height of the field.
     pub const HEIGHT: f64 = 284.0;
     /// Edges of the curve's own field.
     pub const LEFT: f64 = LEFT;
     /// See [`FlowDrawing::LEFT`].
-    pub const RIGHT: f64 = RIGHT;
-    /// See [`FlowDrawing::LEFT`].
     pub const TOP: f64 = TOP;
     /// See [`FlowDrawing::LEFT`].
     pub const BOTTOM: f64 = BOTTOM;
-    /// Width of the curve's own field.
-    pub const ACROSS: f64 = RIGHT - LEFT;
     /// Its height.
     pub const DOWN: f64 = BOTTOM - TOP;
-    /// Where the names of the kinds begin.
-    pub const NAMES: f64 = RIGHT + 5.0;
     /// Where the thicknesses at the left end.
     pub const FIGURES: f64 = LEFT - 5.0;
 
     /// Lays out a syrup's flow curve.
     #[must_use]
     pub fn of(syrup: &Syrup, curve: &FlowCurve, options: FormatOptions) -> Self {
-        let scale = Scale::of(curve);
+        let names = Consistency::ALL.map(|kind| text_width(name::handling(kind), REGULAR));
+        let scale = Scale::of(curve, names.into_iter().fold(0.0, f64::max));
         let points = points(curve, &scale);
         let below = curve.seizes_below;
         Self {
+            across_width: scale.right - LEFT,
+            names_x: scale.right + BESIDE,
             bands: bands(&scale),
             up: thicknesses(&scale, options),
             across: amounts(&scale, options),
@@ -154,7 +164,7 @@ fn bands(scale: &Scale) -> Vec<Band> {
                 name: name::handling(handling),
                 y: upper,
                 height,
-                name_y: (height >= 15.0).then_some((upper + lower) / 2.0 + 4.0),
+                name_y: (height >= APART).then_some((upper + lower) / 2.0 + 4.0),
                 shaded: index % 2 == 0,
             });
         }
@@ -169,8 +179,8 @@ fn thicknesses(scale: &Scale, options: FormatOptions) -> Vec<Tick> {
     let mut ticks: Vec<Tick> = Vec::new();
     for end in Consistency::ALL.into_iter().filter_map(Consistency::below) {
         let at = scale.y(end) + 4.0;
-        let inside = at < BOTTOM && at > TOP + 22.0;
-        let clear = ticks.last().is_none_or(|before| before.at - at >= 15.0);
+        let inside = at < BOTTOM && at > TOP + 9.0 + APART;
+        let clear = ticks.last().is_none_or(|before| before.at - at >= APART);
         if inside && clear {
             let text = format::plain(end.pascal_seconds(), 2, options.numbers);
             ticks.push(Tick { at, text });
@@ -198,7 +208,7 @@ fn seizes(below: Option<Share>, scale: &Scale, options: FormatOptions) -> Mark {
             scale.x(below),
             tr!("seizes below {value}", value = to_hundred(below, options)),
         ),
-        None => (RIGHT, tr!("seizes").to_owned()),
+        None => (scale.right, tr!("seizes").to_owned()),
     };
     Mark {
         x,
@@ -211,14 +221,14 @@ fn rule(syrup: &Syrup, scale: &Scale, options: FormatOptions) -> Option<Mark> {
     let needed = syrup.liquid_by_rule()?.share_of(syrup.chocolate)?;
     (needed <= scale.to).then(|| {
         let x = scale.x(needed);
-        Mark {
-            x,
-            text: tr!(
-                "handbook’s least {value}",
-                value = to_hundred(needed, options)
-            ),
-            ends: x > (LEFT + RIGHT) / 2.0,
-        }
+        let text = tr!(
+            "handbook’s least {value}",
+            value = to_hundred(needed, options)
+        );
+        let wide = text_width(&text, TYPE) + AWAY;
+        // On the right while it fits there.
+        let ends = x + wide > FlowDrawing::WIDTH;
+        Mark { x, text, ends }
     })
 }
 
@@ -245,7 +255,7 @@ fn current(
         .thickness
         .map_or(beyond, |thickness| scale.y(thickness));
     let first = tr!("{value} to 100", value = to_hundred(amount, options));
-    place((scale.x(amount), y), [first, second], points)
+    place((scale.x(amount), y), [first, second], points, scale.right)
 }
 
 /// Liquid to 100 of chocolate.

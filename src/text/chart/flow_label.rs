@@ -1,7 +1,7 @@
 //! Where the words about the syrup itself stand in the flow curve, so that no line runs through.
 
-use super::flow_scale::{BOTTOM, LEFT, RIGHT, TOP};
-use crate::engine::numerics::float_from_usize;
+use super::flow_scale::{BOTTOM, LEFT, TOP};
+use super::text_width::text_width;
 
 /// A dot with two short lines of words beside it.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,17 +28,17 @@ impl Spot {
     }
 }
 
-/// The assumed width of a letter, and the distance of two baselines.
-const LETTER: f64 = 7.2;
+/// The type size of the words, and the distance of two baselines.
+const TYPE: f64 = 13.0;
 const LINE: f64 = 18.0;
 /// Between dot and words, and between words and line.
 const AWAY: f64 = 11.0;
 const CLEAR: f64 = 3.0;
 
 /// Sets the words where the curve does not run through them: above on the right if it can be.
-pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)]) -> Spot {
-    let longest = lines.iter().map(|line| line.chars().count()).max();
-    let width = LETTER * float_from_usize(longest.unwrap_or_default());
+pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)], right: f64) -> Spot {
+    let widths = lines.iter().map(|line| text_width(line, TYPE));
+    let width = widths.fold(0.0, f64::max);
     let (x, y) = dot;
     let beyond = beyond(curve, y);
     let tries = [
@@ -52,12 +52,16 @@ pub(super) fn place(dot: (f64, f64), lines: [String; 2], curve: &[(f64, f64)]) -
         let y = y.clamp(TOP + LINE, BOTTOM - LINE - 6.0);
         (x, y, ends)
     });
-    let first = held.first().copied();
-    let (words_x, words_y, ends) = held
-        .into_iter()
-        .find(|(x, y, ends)| is_clear(Space::of(*x, *y, *ends, width), dot, curve))
-        .or(first)
-        .unwrap_or((x, y, false));
+    let space = |(x, y, ends): &(f64, f64, bool)| Space::of(*x, *y, *ends, width);
+    let inside: Vec<_> = held
+        .iter()
+        .filter(|held| space(held).is_inside(right))
+        .collect();
+    let clear = inside.iter().find(|held| is_clear(space(held), dot, curve));
+    // Where each place is crossed by the curve, the words have a halo.
+    let (words_x, words_y, ends) = clear
+        .or(inside.first())
+        .map_or((right, y, true), |held| **held);
     Spot {
         x,
         y,
@@ -88,6 +92,11 @@ impl Space {
         }
     }
 
+    /// Whether it is within the field.
+    fn is_inside(self, right: f64) -> bool {
+        self.from >= LEFT && self.to <= right + 2.0
+    }
+
     fn holds(self, (x, y): (f64, f64)) -> bool {
         x > self.from - CLEAR
             && x < self.to + CLEAR
@@ -96,16 +105,15 @@ impl Space {
     }
 }
 
-/// Whether the label's space is inside the chart, clear of the dot and the curve.
+/// Whether the label's space is clear of the dot and the curve.
 fn is_clear(space: Space, dot: (f64, f64), curve: &[(f64, f64)]) -> bool {
-    let inside = space.from >= LEFT && space.to <= RIGHT + 2.0;
     let crossed = curve.windows(2).any(|pair| match *pair {
         [(x, y), (u, v)] => [0.0, 0.25, 0.5, 0.75, 1.0]
             .into_iter()
             .any(|component| space.holds((x + (u - x) * component, y + (v - y) * component))),
         _ => false,
     });
-    inside && !crossed && !space.holds(dot)
+    !crossed && !space.holds(dot)
 }
 
 /// Right of where the curve has sunk below words at this height.

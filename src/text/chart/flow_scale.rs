@@ -5,8 +5,13 @@ use crate::engine::quantity::{Share, Viscosity};
 
 /// Left edge of the curve's own field.
 pub(super) const LEFT: f64 = 38.0;
-/// Right edge.
-pub(super) const RIGHT: f64 = 258.0;
+/// Right edge, where the names beside it are short.
+const RIGHT: f64 = 258.0;
+/// Width of the picture, and the distance of the names from the field.
+pub(super) const WIDTH: f64 = 340.0;
+pub(super) const BESIDE: f64 = 5.0;
+/// The room that a figure across takes.
+const FIGURE: f64 = 36.0;
 /// Upper edge.
 pub(super) const TOP: f64 = 40.0;
 /// Lower edge.
@@ -22,6 +27,8 @@ const STEPS: [f64; 9] = [10.0, 20.0, 25.0, 50.0, 100.0, 200.0, 250.0, 500.0, 100
 /// From quantities to places in the picture.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) struct Scale {
+    /// The right edge of the curve's own field.
+    pub(super) right: f64,
     /// Liquid to chocolate at the right edge.
     pub(super) to: Share,
     /// The logarithm of the thickness at the lower edge.
@@ -31,8 +38,8 @@ pub(super) struct Scale {
 }
 
 impl Scale {
-    /// The scales on which a curve is drawn.
-    pub(super) fn of(curve: &FlowCurve) -> Self {
+    /// The scales on which a curve is drawn, with room for names so wide on its right.
+    pub(super) fn of(curve: &FlowCurve, names: f64) -> Self {
         let thinnest = curve
             .points
             .iter()
@@ -41,6 +48,7 @@ impl Scale {
             .fold(THIN, f64::min);
         let here = curve.here.thickness.map_or(0.0, Viscosity::pascal_seconds);
         Self {
+            right: (WIDTH - BESIDE - names).clamp(LEFT + FIGURE, RIGHT),
             to: curve.to,
             thin: libm::log10(thinnest * 0.8),
             thick: libm::log10(THICK.max(1.5 * here)),
@@ -54,7 +62,7 @@ impl Scale {
         } else {
             0.0
         };
-        LEFT + (RIGHT - LEFT) * component.clamp(0.0, 1.0)
+        LEFT + (self.right - LEFT) * component.clamp(0.0, 1.0)
     }
 
     pub(super) fn y(self, thickness: Viscosity) -> f64 {
@@ -63,12 +71,13 @@ impl Scale {
         BOTTOM - (BOTTOM - TOP) * component.clamp(0.0, 1.0)
     }
 
-    /// From figure to figure across, in hundredths: six of them at the most.
+    /// From figure to figure across, in hundredths: as many as have room.
     pub(super) fn step(self) -> f64 {
         let to = self.to.percent();
+        let most = (self.right - LEFT) / FIGURE;
         STEPS
             .into_iter()
-            .find(|step| to / step <= 6.0)
+            .find(|step| to / step <= most)
             .unwrap_or(1000.0)
     }
 }

@@ -47,7 +47,7 @@ impl MeltDrawing {
     /// Width of the field.
     pub const WIDTH: f64 = 340.0;
     /// Height of the field.
-    pub const HEIGHT: f64 = 204.0;
+    pub const HEIGHT: f64 = 210.0;
     /// Edges of the curve's own field.
     pub const LEFT: f64 = LEFT;
     /// See [`MeltDrawing::LEFT`].

@@ -1,9 +1,11 @@
 //! The log in sentences: bakes imported from a file, photos, a bake of another formula.
 
 use crate::engine::numerics::saturating_u32;
-use crate::sheet::day::LogImport;
+use crate::engine::quantity::Instant;
+use crate::sheet::civil::Zone;
+use crate::sheet::day::{Bench, LogImport};
 use crate::text::format_options::FormatOptions;
-use crate::text::{format, tr};
+use crate::text::{format, name, tr};
 
 /// The report of an import: the bakes, and the number of photos without room.
 #[must_use]
@@ -94,6 +96,34 @@ pub fn photo_too_large(bytes: f64, most: f64, options: FormatOptions) -> String 
         has = megabytes(bytes),
         most = megabytes(most)
     )
+}
+
+/// A bake was under way as the page began: its formula, and the step that is being done.
+#[must_use]
+pub fn bake_waits(bench: &Bench) -> String {
+    let called = &bench.bake.name;
+    bench.current().map_or_else(
+        || tr!("A bake is under way: {name}.", name = called),
+        |step| {
+            tr!(
+                "A bake is under way: {name}, {step}.",
+                name = called,
+                step = name::work(step.work)
+            )
+        },
+    )
+}
+
+/// The date of a bake; one of another year than now says which.
+#[must_use]
+pub fn baked_on(at: Instant, now: Instant, zone: &Zone) -> String {
+    let [year, this] = [at, now].map(|at| zone.civil(at).date.numbers().0);
+    let date = format::date(at, zone);
+    if year == this {
+        date
+    } else {
+        tr!("{date} {year}", date = date, year = year)
+    }
 }
 
 /// A bake of another formula is under way.

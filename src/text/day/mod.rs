@@ -44,8 +44,8 @@ pub use dough::yeast_activity;
 pub use learnt::{LearntFigure, evidence, learnt_figures, observations, oven, trust};
 pub use loads::{bake_difference, class_loads, loads};
 pub use log::{
-    log_imported, not_a_picture, other_bake, photo_gone, photo_of, photo_stored, photo_too_large,
-    photos_full, picture_broken,
+    bake_waits, baked_on, log_imported, not_a_picture, other_bake, photo_gone, photo_of,
+    photo_stored, photo_too_large, photos_full, picture_broken,
 };
 pub use path::{bulk, path_working, rise_working};
 pub use preferment::{preferment_conflict, preferment_cure, preferment_rise, preferment_working};

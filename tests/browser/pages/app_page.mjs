@@ -29,7 +29,9 @@ export class AppPage {
   }
 
   async canUndo() {
-    return (await this.tool('Undo').getAttribute('aria-disabled')) !== 'true';
+    // On a phone it is out of sight while there is nothing to undo.
+    const undo = this.page.getByRole('banner').getByRole('button', { name: 'Undo', exact: true, includeHidden: true });
+    return (await undo.getAttribute('aria-disabled')) !== 'true';
   }
 
   async undo() {

@@ -153,7 +153,7 @@ export class Visitor {
     await this.in('settled');
     // The bench shows nothing but its step: the way to undo is to leave it.
     const isBench = await this.press('Leave');
-    const undo = this.page.getByRole('banner').getByRole('button', { name: 'Undo', exact: true });
+    const undo = this.page.getByRole('banner').getByRole('button', { name: 'Undo', exact: true, includeHidden: true });
     if ((await undo.getAttribute('aria-disabled')) !== 'true') await undo.click();
     await this.in('settled');
     if (isBench) await this.press('Back to the bench');

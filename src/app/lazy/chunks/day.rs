@@ -6,14 +6,16 @@ use wasm_bindgen_futures::spawn_local;
 
 use super::{Draw, Entry, chunk_view};
 use crate::app::browser::storage;
-use crate::app::page::{DayKeys, day_place, watch_timers};
+use crate::app::page::{BakeNotice, DayKeys, day_place, watch_timers};
 use crate::app::state::AppState;
+use crate::sheet::Place;
 use crate::storage::key;
 
 /// What the chunk holds.
 pub struct DayChunk {
     place: Draw,
     key_figures: Draw,
+    notice: Draw,
     watch_timers: fn(AppState),
 }
 
@@ -22,6 +24,7 @@ fn day() -> Entry<DayChunk> {
     Ok(DayChunk {
         place: day_place,
         key_figures: || view! { <DayKeys /> }.into_any(),
+        notice: || view! { <BakeNotice /> }.into_any(),
         watch_timers,
     })
 }
@@ -34,6 +37,18 @@ pub fn place(arrived: fn()) -> AnyView {
 /// Its key figures.
 pub fn key_figures() -> AnyView {
     chunk_view!(day.key_figures)
+}
+
+/// The notice of a bake that was under way as the page began.
+pub fn bake_notice() -> AnyView {
+    chunk_view!(day.notice)
+}
+
+/// Finds whether a bake is under way that the place has not told of.
+pub fn find_bake(state: AppState) {
+    let bench = storage::get(key::BENCH).ok().flatten();
+    let elsewhere = state.place.get_untracked() != Place::Day;
+    state.bake_waits.set(bench.is_some() && elsewhere);
 }
 
 /// Starts the timers of a bake under way, wherever the user is. Where none runs, nothing is loaded.

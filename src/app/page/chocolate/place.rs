@@ -28,26 +28,38 @@ pub fn ChocolatePlace() -> impl IntoView {
     let melts_first = matches!(verdict, Some(SyrupVerdict::Lumpy { .. }));
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
-        <div class="newspaper">
-            <Show when=move || has_syrup.get() fallback=|| view! { <AddPartCard kind=PartKind::Topping /> }>
-                <Show when=move || melts_first>
-                    <MeltCard />
+        <div class="columns">
+            <div class="cards">
+                <Show when=move || has_syrup.get() fallback=|| view! { <AddPartCard kind=PartKind::Topping /> }>
+                    {melt_or_syrup(melts_first)}
                 </Show>
-                <SyrupCard />
-                <Show when=move || !melts_first>
-                    <MeltCard />
+            </div>
+            <div class="cards rows aside">
+                <Show when=move || has_syrup.get()>
+                    {melt_or_syrup(!melts_first)}
+                    <RescueCard />
                 </Show>
-                <RescueCard />
-            </Show>
-            <Show when=move || has_filling.get() fallback=|| view! { <AddPartCard kind=PartKind::Filling /> }>
-                <FillCard />
-            </Show>
-            <Show when=move || has_syrup.get() || has_filling.get()>
-                <WeighCard />
-            </Show>
-            <Show when=move || has_syrup.get()>
-                <KeepingCard />
-            </Show>
+                <Show when=move || has_filling.get() fallback=|| view! { <AddPartCard kind=PartKind::Filling /> }>
+                    <FillCard />
+                </Show>
+            </div>
+            <div class="cards rows">
+                <Show when=move || has_syrup.get() || has_filling.get()>
+                    <WeighCard />
+                </Show>
+                <Show when=move || has_syrup.get()>
+                    <KeepingCard />
+                </Show>
+            </div>
         </div>
+    }
+}
+
+/// How it melts, or how it runs.
+fn melt_or_syrup(melt: bool) -> AnyView {
+    if melt {
+        view! { <MeltCard /> }.into_any()
+    } else {
+        view! { <SyrupCard /> }.into_any()
     }
 }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::now::clock_now;
+use super::local_time::clock_now;
 use super::results::Day;
 use crate::app::part::ClockBox;
 use crate::app::state::memo;

@@ -2,12 +2,12 @@
 
 use leptos::prelude::*;
 
-use super::active_bake;
 use super::bench_heading::STEP_HEADING;
 use super::bench_wait_view::Asleep;
 use super::finished::Finished;
 use super::measures::{BreadPhoto, Measures};
 use super::results::Day;
+use super::{active_bake, bench_copy};
 use crate::app::state::memo;
 use crate::engine::plan::{StepAt, StepKind};
 use crate::results::day::{BenchScreen, finish_bake, note_findings};
@@ -76,6 +76,7 @@ pub fn finish(day: Day) {
     day.bench.set(None);
     // The log has it now; no step back at the bench may bring it to both.
     day.state.forget_changes(key::BENCH);
+    bench_copy::remove();
     // Nothing is left to be kept.
     let _cleared = active_bake::save(day.state);
     if own && settings.target != Target::Open {

@@ -2,9 +2,10 @@
 
 use leptos::prelude::*;
 
+use super::bake_notice::go_on;
 use super::bench_end::finish;
 use super::bench_heading::to_its_top;
-use super::now::clock_now;
+use super::local_time::clock_now;
 use super::results::Day;
 use crate::app::browser::random;
 use crate::app::part::Button;
@@ -52,16 +53,9 @@ fn OtherBake() -> impl IntoView {
             .with(|bench| bench.as_ref().map(|bench| bench.bake.clone()))
     };
     let wording = move || bake().map(|bake| day_text::other_bake(&bake.name));
-    let open = move |()| {
-        let of = untrack(bake).and_then(|bake| bake.formula);
-        if of.is_some_and(|of| day.state.open_formula(&of)) {
-            day.at_bench.set(true);
-            to_its_top();
-        }
-    };
     view! {
         <p role="status">{wording}</p>
-        <Button label=tr!("Open its formula and go to the bench") on_tap=open />
+        <Button label=tr!("Open its formula and go to the bench") on_tap=move |()| go_on(day) />
         <Button label=tr!("Stop that bake, keep it in the log") on_tap=move |()| finish(day) />
     }
 }

@@ -7,7 +7,7 @@ use super::bench_heading::{STEP_HEADING, to_its_top};
 use super::bench_step_view::OneStep;
 use super::bench_timers::Timers;
 use super::bench_wait_view::Waiting;
-use super::now::clock_now;
+use super::local_time::clock_now;
 use super::results::Day;
 use crate::app::browser::{alarm, speech, wake_lock};
 use crate::app::part::Button;

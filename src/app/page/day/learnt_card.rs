@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 
-use super::now::clock_now;
+use super::local_time::clock_now;
 use super::results::Day;
 use crate::app::part::{AnswerRow, Button, Figure, Shown};
 use crate::app::state::memo;

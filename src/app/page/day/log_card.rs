@@ -92,8 +92,9 @@ fn LogRow(
     };
     let began = move || {
         select(&|bake| {
+            let (at, now) = (bake.baked().instant(), day.minute.get());
             day.zone
-                .with_value(|zone| format::date(bake.baked().instant(), zone))
+                .with_value(|zone| day_text::baked_on(at, now, zone))
         })
     };
     let noted = move || {

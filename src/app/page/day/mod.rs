@@ -2,7 +2,9 @@
 
 mod active_bake;
 mod bake_found;
+mod bake_notice;
 mod began_box;
+mod bench_copy;
 mod bench_end;
 mod bench_heading;
 mod bench_start;
@@ -18,14 +20,15 @@ mod finished;
 mod key_figures;
 mod learnt_card;
 mod loads_box;
+mod local_time;
 mod log_card;
 mod log_files;
 mod measures;
-mod now;
 mod paste_conflicts;
 mod photo_box;
 mod photos;
 mod place;
+mod plan_settings;
 mod preferment_conflicts;
 mod ready_line;
 mod removed_bake;
@@ -41,6 +44,7 @@ mod weigh_rows;
 mod when_card;
 
 pub use active_bake::watch_timers;
+pub use bake_notice::BakeNotice;
 pub use key_figures::DayKeys;
 pub use place::day_place;
 pub use results::Day;

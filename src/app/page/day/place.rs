@@ -5,8 +5,8 @@ use leptos::prelude::*;
 use super::bench_view::BenchView;
 use super::conflicts::Conflicts;
 use super::learnt_card::LearntCard;
+use super::local_time::clock_now;
 use super::log_card::LogCard;
-use super::now::clock_now;
 use super::paste_conflicts::PasteConflicts;
 use super::preferment_conflicts::PrefermentConflicts;
 use super::results::Day;
@@ -31,6 +31,7 @@ pub fn day_place() -> AnyView {
         day.at_bench.set(true);
     }
     state.timer_alert.set(None);
+    state.bake_waits.set(false);
     day.now.set(clock_now());
     clock::every_second(move || day.now.set(clock_now()));
     // Another formula has a plan of its own.

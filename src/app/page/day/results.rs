@@ -2,18 +2,16 @@
 
 use leptos::prelude::*;
 
-use super::active_bake;
 use super::finished::Finished;
-use super::now::{clock_now, zone_here};
+use super::local_time::{clock_now, zone_here};
 use super::removed_bake::RemovedBake;
+use super::{active_bake, bench_copy};
 use crate::app::browser::storage;
 use crate::app::page::BatchContext;
 use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_state};
-use crate::engine::formula::Form;
 use crate::engine::learn::Learnt;
-use crate::engine::plan::{Edit, PlanError};
+use crate::engine::plan::PlanError;
 use crate::engine::quantity::Instant;
-use crate::engine::rise::{YeastActivity, yeast_activity};
 use crate::results::day::{self, DayInput, DayResults, learnt};
 use crate::results::heat::PasteCooling;
 use crate::results::run::Run;
@@ -23,7 +21,7 @@ use crate::sheet::{Id, Moment, Sheet};
 use crate::storage::key;
 
 /// What the steps of a plan's settings are noted under.
-const DAY: &str = "day";
+pub(super) const DAY: &str = "day";
 
 /// Results for the day, and their inputs.
 #[derive(Clone, Copy)]
@@ -78,9 +76,11 @@ impl Day {
             let own = state.open_id.get();
             log.with(|log| learnt(log, &kitchen, own.as_ref()))
         });
+        let name = memo(move || state.with_saved(|sheet| sheet.name.clone()));
         let own_bench = memo(move || {
             let open = state.open_id.get();
-            bench.get().filter(|bench| bench.bake.formula == open)
+            let is_own = |bench: &Bench| name.with(|name| bench.bake.is_of(open.as_ref(), name));
+            bench.get().filter(is_own)
         });
         let day = Self {
             state,
@@ -117,6 +117,7 @@ impl Day {
             }),
         };
         storage::watch(move |changed| day.sync_changed(changed.as_deref()));
+        bench_copy::follow(state, bench, settings);
         day
     }
 
@@ -188,63 +189,17 @@ impl Day {
         // A file imported elsewhere on the page may have added bakes.
         self.log.refresh();
         let id = self.formula_id();
-        let saved = id
-            .as_ref()
-            .and_then(|id| self.state.reported(stored(&key::of_day(id))));
+        let saved = match &id {
+            Some(id) => self.state.reported(stored(&key::of_day(id))),
+            None if self.bakes_copy() => bench_copy::settings(self.state),
+            None => None,
+        };
         self.settings.set(saved.unwrap_or_default());
-    }
-
-    /// Notes that the known rises are of the current dough.
-    pub fn know_this_dough(self) {
-        let dough = self.own_dough();
-        self.change_settings(|settings| settings.rises.dough = dough);
-    }
-
-    /// What is in the current dough for its yeast and against it, where it has yeast.
-    fn own_dough(self) -> Option<YeastActivity> {
-        untrack(|| {
-            self.state
-                .with(|sheet| yeast_activity(&sheet.formula, Form::AsMade))
-        })
-        .ok()
     }
 
     /// The formula that is open; a visitor's copy has none.
     pub fn formula_id(self) -> Option<Id> {
         self.state.open_id.get_untracked()
-    }
-
-    /// Changes the plan settings and saves them.
-    pub fn change_settings(self, change: impl FnOnce(&mut DaySettings)) {
-        let before = self.settings.get_untracked();
-        let mut settings = before.clone();
-        change(&mut settings);
-        if settings.rises.states_other_rises_than(&before.rises) {
-            // The stated rise applies to this dough.
-            settings.rises.dough = self.own_dough();
-        }
-        let id = self.formula_id();
-        self.put_settings(id.as_ref(), settings.clone());
-        let change = [(id.clone(), before), (id, settings)];
-        let put = |(id, settings): (Option<Id>, DaySettings)| {
-            Self::from_context().put_settings(id.as_ref(), settings);
-        };
-        self.state.note_step(DAY, change, put);
-    }
-
-    /// Stores the settings of a formula's plan, and shows them if that formula is open.
-    fn put_settings(self, id: Option<&Id>, settings: DaySettings) {
-        if let Some(id) = id {
-            self.state.write_record(&key::of_day(id), &settings);
-        }
-        if self.formula_id().as_ref() == id {
-            self.settings.set(settings);
-        }
-    }
-
-    /// Changes a step of the plan.
-    pub fn edit(self, edit: Edit) {
-        self.change_settings(|settings| settings.add(edit));
     }
 
     /// Changes the log and saves it. Returns whether it could be saved.
@@ -265,9 +220,17 @@ impl Day {
         });
     }
 
+    /// Whether the open sheet is a copy without a formula, and is being baked.
+    pub(super) fn bakes_copy(self) -> bool {
+        self.formula_id().is_none() && self.own_bench.with_untracked(Option::is_some)
+    }
+
     /// Stores the bake under way.
     fn put_bench(self, bench: Option<Bench>) {
         self.bench.set(bench);
+        if self.bakes_copy() {
+            bench_copy::store(self.state, &self.settings.get_untracked());
+        }
         if let Err(error) = active_bake::save(self.state) {
             self.state.report(SaveError::Storage(error));
         }

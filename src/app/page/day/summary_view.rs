@@ -28,15 +28,17 @@ pub fn SummaryView() -> impl IntoView {
             .with(|finished| finished.as_ref().map(|finished| finished.bake.found));
         found.map(|found| day_text::findings(&found, options).join(" "))
     });
+    let [predicted, happened, next] = [tr!("predicted"), tr!("happened"), tr!("next bake")];
     let row = move |row: SummaryRow| {
         let options = day.state.options.get();
         let figure = move |figure| day_text::summary_figure(figure, options);
         view! {
-            <tr>
-                <th scope="row">{day_text::summary_name(&row)}</th>
-                <td>{figure(row.predicted)}</td>
-                <td>{figure(row.happened)}</td>
-                <td>{figure(row.next)}</td>
+            // A table for those who hear it, however it is laid out.
+            <tr role="row">
+                <th role="rowheader" scope="row">{day_text::summary_name(&row)}</th>
+                <td role="cell" data-column=predicted>{figure(row.predicted)}</td>
+                <td role="cell" data-column=happened>{figure(row.happened)}</td>
+                <td role="cell" data-column=next>{figure(row.next)}</td>
             </tr>
         }
     };
@@ -46,16 +48,16 @@ pub fn SummaryView() -> impl IntoView {
                 <h2 id=STEP_HEADING tabindex="-1">{tr!("Kept in the log")}</h2>
             </header>
             <div class="body">
-                <table class="summary">
-                    <thead>
-                        <tr>
-                            <td></td>
-                            <th scope="col">{tr!("predicted")}</th>
-                            <th scope="col">{tr!("happened")}</th>
-                            <th scope="col">{tr!("next bake")}</th>
+                <table class="summary" role="table">
+                    <thead role="rowgroup">
+                        <tr role="row">
+                            <td role="cell"></td>
+                            <th role="columnheader" scope="col">{predicted}</th>
+                            <th role="columnheader" scope="col">{happened}</th>
+                            <th role="columnheader" scope="col">{next}</th>
                         </tr>
                     </thead>
-                    <tbody>{move || rows.get().into_iter().map(row).collect_view()}</tbody>
+                    <tbody role="rowgroup">{move || rows.get().into_iter().map(row).collect_view()}</tbody>
                 </table>
                 <p>{found}</p>
                 <div class="buttons">

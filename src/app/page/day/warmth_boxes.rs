@@ -4,7 +4,7 @@
 use crate::engine::numerics::saturating_u16;
 use leptos::prelude::*;
 
-use super::now::clock_now;
+use super::local_time::clock_now;
 use super::results::Day;
 use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;

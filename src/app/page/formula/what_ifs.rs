@@ -6,9 +6,8 @@ use super::target_fields::TargetFields;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{AnswerRow, Button};
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::formula::WhatIf;
-use crate::results::formula::{try_what_if, what_ifs};
-use crate::text::{ErrorText, name, tr, trial};
+use crate::results::formula::{Offer, try_what_if, what_ifs};
+use crate::text::{ErrorText, line, tr, trial};
 
 /// Trials that are one tap away.
 #[component]
@@ -26,17 +25,26 @@ fn WhatIfContent() -> impl IntoView {
     let state = use_app_state();
     let refused = RwSignal::new(None::<String>);
     let offered = memo(move || state.with(what_ifs));
-    let tap = move |what_if: WhatIf| view! { <Button label=name::what_if(what_if) on_tap=move |()| refused.set(attempt(state, what_if)) /> };
+    let dry =
+        memo(move || offered.with(|offered| offered.iter().any(|offer| offer.takes.is_some())));
+    // The label names the liquid that is taken, which may become another without another offer.
+    let tap = move |offer: Offer| {
+        let label = memo(move || state.with(|sheet| line::offer(&sheet.formula, offer)));
+        view! { <Button label on_tap=move |()| refused.set(attempt(state, offer)) /> }
+    };
     view! {
         <div class="body">
             <div class="taps">
                 <Show when=move || !state.is_trial()>
                     <Button label=tr!("Change things without keeping them") on_tap=move |()| state.begin_trial() />
                 </Show>
-                <For each=move || offered.get() key=|what_if| *what_if let(what_if)>
-                    {tap(what_if)}
+                <For each=move || offered.get() key=|offer| *offer let(offer)>
+                    {tap(offer)}
                 </For>
             </div>
+            <Show when=move || dry.get()>
+                <p class="quiet">{tr!("The final dough has too little plain water to take two points. The button says which liquid is taken instead.")}</p>
+            </Show>
             {move || refused.get().map(|wording| view! { <p class="error">{wording}</p> })}
             <h3>{tr!("Set a figure")}</h3>
             <TargetFields />
@@ -45,9 +53,9 @@ fn WhatIfContent() -> impl IntoView {
 }
 
 /// Tries it; returns the message of the error where it cannot be.
-fn attempt(state: AppState, what_if: WhatIf) -> Option<String> {
+fn attempt(state: AppState, offer: Offer) -> Option<String> {
     let options = state.options.get_untracked();
-    match try_what_if(&state.sheet(), what_if) {
+    match try_what_if(&state.sheet(), offer) {
         Ok(tried) => {
             let wording =
                 untrack(|| state.with_saved(|saved| trial::changed(saved, &tried, options)));

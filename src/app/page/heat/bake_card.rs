@@ -50,7 +50,7 @@ pub fn CutRow() -> impl IntoView {
         .unwrap_or_default()
     });
     view! {
-        <AnswerRow title=tr!("Until it is cut") answer>
+        <AnswerRow title=tr!("Until it is cut") answer tucked=true>
             <div class="body"><Cut /></div>
         </AnswerRow>
     }

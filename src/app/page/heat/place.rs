@@ -38,15 +38,21 @@ pub fn HeatPlace() -> impl IntoView {
     });
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Heat)}</h1>
-        <div class="newspaper">
-            <KitchenCard />
-            <DoughRow />
-            <For each=move || pastes.get() key=|part| *part let(part)>
-                <PasteCard part />
-            </For>
-            <CoolingCard />
-            <BakeCard />
-            <CutRow />
+        <div class="columns">
+            <div class="cards">
+                <KitchenCard />
+                <DoughRow />
+            </div>
+            <div class="cards rows aside">
+                <For each=move || pastes.get() key=|part| *part let(part)>
+                    <PasteCard part />
+                </For>
+                <CoolingCard />
+            </div>
+            <div class="cards rows">
+                <BakeCard />
+                <CutRow />
+            </div>
         </div>
     }
 }

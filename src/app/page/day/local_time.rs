@@ -1,4 +1,4 @@
-//! Now, and the zone of this device's clock.
+//! The time and the zone of this device.
 
 use crate::app::browser::clock;
 use crate::engine::quantity::Instant;
