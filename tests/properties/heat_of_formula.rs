@@ -69,11 +69,11 @@ proptest! {
             LiquidAnswer::At { dough, .. } => {
                 prop_assert!((dough.temperature.celsius() - 25.0).abs() < 1e-6);
             }
-            // Within a tenth of a degree the dough is there, and nothing more need be done.
+            // Within two tenths of a degree the dough is there, and nothing more need be done.
             LiquidAnswer::OutOfReach(answer) => {
                 let at_best = dough.poured_at(answer.best);
                 let remedies = dough_remedies(&at_best, celsius(25.0), &kitchen().surroundings()).unwrap();
-                prop_assert!(answer.short.kelvin().abs() <= 0.1 || !remedies.is_empty());
+                prop_assert!(answer.short.kelvin().abs() <= 0.2 || !remedies.is_empty());
             }
         }
     }

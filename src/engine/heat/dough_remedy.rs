@@ -20,7 +20,7 @@ pub struct DoughRemedy {
     pub with: [Option<DoughStep>; DoughRemedy::MOST_MORE],
     /// Where the dough then comes off.
     pub reaches: Temperature,
-    /// Whether that is the target, within a tenth of a degree.
+    /// Whether that is the target, within two tenths of a degree.
     pub enough: bool,
 }
 
@@ -28,8 +28,9 @@ pub struct DoughRemedy {
 pub(super) const STANDING_AT_MOST: f64 = 120.0;
 /// The warmest that milk, water, a bowl or flour is made beforehand, °C: yeast must not be scalded.
 pub(super) const WARM_AT_MOST: Temperature = Temperature::known(40.0);
-/// How near is near enough, K.
-pub(super) const NEAR: f64 = 0.1;
+/// How near is near enough, K: what liquid, bowl or flour set to half a degree can miss, and less than
+/// a thermometer in a dough tells. Common practice.
+pub(super) const NEAR: f64 = 0.2;
 const HALVINGS: u32 = 14; // to half a second of standing, thousandths of a degree
 
 impl DoughRemedy {
@@ -154,17 +155,15 @@ pub(super) fn bowl_to(
     }) else {
         return Ok(None);
     };
-    let to = |share: f64| towards(vessel.temperature, end, share);
-    let after = |share: f64| -> Result<Temperature, HeatError> {
+    let after = |to: Temperature| -> Result<Temperature, HeatError> {
         let mut changed = dough.clone();
         changed.vessel = Some(super::Vessel {
-            temperature: to(share)?,
+            temperature: to,
             ..vessel
         });
         comes_off(&changed)
     };
-    let (share, reaches) = least(target, after)?;
-    Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
+    set_to(target, (vessel.temperature, end), after, step)
 }
 
 pub(super) fn flour_to(
@@ -186,9 +185,7 @@ pub(super) fn flour_to(
     else {
         return Ok(None);
     };
-    let to = |share: f64| towards(starts, end, share);
-    let after = |share: f64| -> Result<Temperature, HeatError> {
-        let goes = to(share)?;
+    let after = |goes: Temperature| -> Result<Temperature, HeatError> {
         let changed = dough.with(|item| {
             let moves = if end > starts {
                 item.component.temperature < goes
@@ -201,8 +198,7 @@ pub(super) fn flour_to(
         });
         comes_off(&changed)
     };
-    let (share, reaches) = least(target, after)?;
-    Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
+    set_to(target, (starts, end), after, step)
 }
 
 /// All liquids that are colder than `end` warmed together, or those that are warmer chilled.
@@ -231,10 +227,8 @@ pub(super) fn liquid_to(
     if (end > starts) != too_cold {
         return Ok(None);
     }
-    let to = |share: f64| towards(starts, end, share);
-    let after = |share: f64| comes_off(&poured(dough, to(share)?, too_cold));
-    let (share, reaches) = least(target, after)?;
-    Ok(Some(DoughRemedy::new(step(to(share)?), reaches, target)))
+    let after = |to: Temperature| comes_off(&poured(dough, to, too_cold));
+    set_to(target, (starts, end), after, step)
 }
 
 /// The dough with every liquid that is colder than this warmed to it, or warmer chilled to it.
@@ -260,6 +254,31 @@ pub(super) fn ice(
         Err(HeatError::NoLiquid) => Ok(None),
         Err(other) => Err(other),
     }
+}
+
+/// The step that sets something between two temperatures to the half degree next to what brings the
+/// dough to the target; the second of them where none does, and nothing where the first already does.
+fn set_to(
+    target: Temperature,
+    (from, to): (Temperature, Temperature),
+    after: impl Fn(Temperature) -> Result<Temperature, HeatError>,
+    step: fn(Temperature) -> DoughStep,
+) -> Result<Option<DoughRemedy>, HeatError> {
+    let (share, _) = least(target, |share| after(towards(from, to, share)?))?;
+    let half = towards(from, to, share)?.to_half_degree();
+    let (least, most) = if from < to { (from, to) } else { (to, from) };
+    let set = if half < least {
+        least
+    } else if half > most {
+        most
+    } else {
+        half
+    };
+    Ok(if set == from {
+        None
+    } else {
+        Some(DoughRemedy::new(step(set), after(set)?, target))
+    })
 }
 
 /// `share` of the way from one temperature to another.

@@ -32,7 +32,7 @@ const COLD: [Way; 4] = [Way::Liquid, Way::StandOut, Way::Bowl, Way::Mix];
 const HOT: [Way; 4] = [Way::Liquid, Way::Ice, Way::Bowl, Way::Mix];
 
 /// What would bring a dough there: what is enough by itself first, and then what a baker would do
-/// first; nothing where it is there, to a tenth of a degree.
+/// first; nothing where it is there, to two tenths of a degree.
 ///
 /// Where nothing is enough by itself, several together come first, as one action. What changes the
 /// dough by less than half a degree without being enough is named only where nothing else helps.

@@ -37,6 +37,20 @@ impl Temperature {
         self.0
     }
 
+    /// The nearest half degree Celsius: what a kitchen thermometer can be held to. Common practice.
+    ///
+    /// ```
+    /// use softcrumb::engine::quantity::Temperature;
+    ///
+    /// let exact = Temperature::from_celsius(33.9)?;
+    /// assert_eq!(exact.to_half_degree(), Temperature::from_celsius(34.0)?);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    #[must_use]
+    pub fn to_half_degree(self) -> Self {
+        Self(libm::round(2.0 * self.0) / 2.0)
+    }
+
     /// The warmer of the two.
     #[must_use]
     pub const fn max_of(self, other: Self) -> Self {

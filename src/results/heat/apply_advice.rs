@@ -8,12 +8,12 @@ use crate::engine::ingredients::{Food, Role};
 use crate::engine::quantity::{Mass, Minutes, Temperature};
 use crate::sheet::HeatSettings;
 
-/// Sets the temperature of all water and other liquids of the final dough, rounded to 0.1 °C.
+/// Sets the temperature of all water and other liquids of the final dough, rounded to half a degree.
 ///
 /// # Errors
 /// [`HeatError::OffScale`] never.
 pub fn set_liquid_temperature(formula: &mut Formula, liquid: Temperature) -> Result<(), HeatError> {
-    let liquid = tenth(liquid)?;
+    let liquid = liquid.to_half_degree();
     for (_, line) in final_lines(formula) {
         if is_poured(line) {
             line.temperature = Some(liquid);
@@ -48,22 +48,22 @@ pub fn apply_step(
         }
         DoughStep::WarmLiquid { to } => {
             let colder = move |at: Temperature| at < to;
-            move_lines(formula, load, is_poured, (tenth(to)?, &colder));
+            move_lines(formula, load, is_poured, (to.to_half_degree(), &colder));
         }
         DoughStep::ChillLiquid { to } => {
             let warmer = move |at: Temperature| at > to;
-            move_lines(formula, load, is_poured, (tenth(to)?, &warmer));
+            move_lines(formula, load, is_poured, (to.to_half_degree(), &warmer));
         }
         DoughStep::WarmBowl { to } | DoughStep::ChillBowl { to } => {
-            settings.mixing_bowl = Some(tenth(to)?);
+            settings.mixing_bowl = Some(to.to_half_degree());
         }
         DoughStep::WarmFlour { to } => {
             let colder = move |at: Temperature| at < to;
-            move_lines(formula, load, is_dry_flour, (tenth(to)?, &colder));
+            move_lines(formula, load, is_dry_flour, (to.to_half_degree(), &colder));
         }
         DoughStep::ChillFlour { to } => {
             let warmer = move |at: Temperature| at > to;
-            move_lines(formula, load, is_dry_flour, (tenth(to)?, &warmer));
+            move_lines(formula, load, is_dry_flour, (to.to_half_degree(), &warmer));
         }
         DoughStep::Ice { ice } => put_ice(formula, load, ice)?,
     }
@@ -233,12 +233,6 @@ fn move_lines(
             line.temperature = Some(to);
         }
     }
-}
-
-/// As a thermometer can show it.
-fn tenth(at: Temperature) -> Result<Temperature, HeatError> {
-    let celsius = libm::round(at.celsius() * 10.0) / 10.0;
-    Ok(Temperature::from_celsius(celsius)?)
 }
 
 /// As a mixer is timed.

@@ -38,7 +38,7 @@ pub fn liquid_at(load: &MixerLoad, at: Temperature, options: FormatOptions) -> S
     tr!(
         "{first} at {second}",
         first = capitalized(&names::liquid_name(load)),
-        second = format::temperature(at, options)
+        second = format::temperature(at.to_half_degree(), options)
     )
 }
 
@@ -52,7 +52,7 @@ pub fn liquid(answer: &LiquidAnswer, morning: Morning) -> Advice {
             means: tr!(
                 "{first} at {second}.",
                 first = capitalized(&name),
-                second = degrees(*liquid)
+                second = degrees(liquid.to_half_degree())
             )
             .into(),
             to_do: tr!(

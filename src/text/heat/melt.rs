@@ -1,6 +1,7 @@
 //! Chocolate and hot liquid: their final temperature, and what melts the lumps.
 
 use crate::engine::chocolate::{Lumps, MeltRemedy, Melted};
+use crate::engine::quantity::Temperature;
 use crate::text::{
     Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
     tr_noop,
@@ -45,7 +46,7 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) 
 /// One thing that melts it, to be put into a sentence.
 #[must_use]
 pub fn melt_remedy(remedy: &MeltRemedy, options: FormatOptions) -> String {
-    let degrees = |at| format::temperature(at, options);
+    let degrees = |at: Temperature| format::temperature(at.to_half_degree(), options);
     match *remedy {
         MeltRemedy::HotterLiquid { to } => tr!("pour the liquid at {value}", value = degrees(to)),
         MeltRemedy::WarmBowl { to } => tr!("warm the bowl to {value} first", value = degrees(to)),

@@ -50,7 +50,7 @@ pub fn paste_remedy(remedy: &PasteRemedy, options: FormatOptions) -> String {
         PasteRemedy::WarmBowl { to } => {
             tr!(
                 "warm the bowl to {value} first",
-                value = format::temperature(to, options)
+                value = format::temperature(to.to_half_degree(), options)
             )
         }
         PasteRemedy::MoreHeat { liquid } => {
