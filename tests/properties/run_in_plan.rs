@@ -128,7 +128,11 @@ fn agrees_with_its_plan(results: &DayResults, strand: &[Stage], kitchen: &Kitche
     if own.parts[part].temperature.is_none() {
         assert!(off(chilled, cold) < 0.05, "{chilled:?} {cold:?}");
     }
-    // And so it goes into the mixer.
+    goes_into_the_mixer(results, strand, (part, chilled));
+}
+
+/// It goes into the mixer as it comes from the fridge, after as long in the room as the plan has it.
+fn goes_into_the_mixer(results: &DayResults, strand: &[Stage], (part, chilled): (usize, &Stage)) {
     if let Some(out) = strand.iter().find(|stage| stage.kind == StageKind::WarmUp) {
         assert_eq!(out.starts, chilled.ends);
         let load = &results.run.mixing.as_ref().unwrap().load;
@@ -169,6 +173,11 @@ fn dough_agrees(results: &DayResults) {
         .filter(|(step, _)| step.at.work == StepKind::Bake);
     let baked: f64 = bakes.map(|(_, timed)| timed.lasts.minutes()).sum();
     assert!((lasts(StageKind::Bake).unwrap() - baked).abs() < SECOND);
+    // The oven is hot when the bake begins.
+    let (heats, bake) = (StepKind::Preheat, StepKind::Bake);
+    let (begins, heated) = step(results, heats, 0).unwrap();
+    assert_eq!(begins.later(heated), step(results, bake, 0).unwrap().0);
+    assert!((20.0..=45.0).contains(&heated.minutes()));
     for (step, timed) in results.steps() {
         let ends = timed.begins.later(timed.lasts);
         assert!(
