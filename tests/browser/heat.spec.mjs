@@ -14,7 +14,7 @@ async function coldMorning(session, screen = 'phone', options) {
   const { page } = await session.open(screen, options);
   const heat = await new HeatPage(page).open();
   await heat.box('Room').fill('14');
-  await heat.box('Flour').first().fill('13');
+  await page.getByRole('textbox', { name: 'Flour', exact: true }).fill('13');
   await heat.box('Fridge').fill('4');
   await heat.box('Tap').fill('8');
   return { page, heat };

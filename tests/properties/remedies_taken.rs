@@ -13,7 +13,7 @@ use softcrumb::results::heat::{
     set_liquid_temperature,
 };
 use softcrumb::results::run::{Run, RunInput, StageKind};
-use softcrumb::sheet::{HeatSettings, Kitchen, examples};
+use softcrumb::sheet::{HeatSettings, Kitchen, Sheet, examples};
 
 use crate::dough::{cases, likely};
 use crate::heat_cases::celsius;
@@ -89,6 +89,26 @@ proptest! {
     }
 }
 
+/// Takes the ice alone: it leaves the formula's water, and the dough is the colder for it.
+fn goes_in_by_itself(sheet: &Sheet, kitchen: &Kitchen, before: &Run, step: DoughStep) {
+    let mixing = before.mixing.as_ref().unwrap();
+    let heat = &sheet.heat;
+    let DoughStep::Ice { ice } = step else {
+        panic!("{step:?}")
+    };
+    let (mut taken, mut set) = (sheet.formula.clone(), heat.clone());
+    apply_step(&mut taken, &mut set, &mixing.load, step).unwrap();
+    let lines = taken.lines().map(|(_, line)| line);
+    let iced: f64 = lines
+        .filter(|line| line.food.is_ice())
+        .map(|line| line.mass.grams())
+        .sum();
+    assert!((iced - ice.grams()).abs() < 0.01, "{iced} {ice:?}");
+    assert!((taken.dough().grams() - sheet.formula.dough().grams()).abs() < 0.01);
+    let after = run_in(&taken, kitchen, &set);
+    assert!(after.dough < before.dough);
+}
+
 /// Common practice: ice is weighed out of the water. In a hot kitchen the ice among several things
 /// has a button of its own, which takes it out of the formula's water, batch or not.
 #[test]
@@ -116,20 +136,7 @@ fn ice_among_several_things_goes_into_the_formula_by_itself() {
             for question in questions(mixing, heat, &kitchen).into_iter().skip(1) {
                 let offered = offered_remedies(&question.remedies().unwrap());
                 for step in offered.iter().filter_map(ice_of) {
-                    let DoughStep::Ice { ice } = step else {
-                        panic!("{step:?}")
-                    };
-                    let (mut taken, mut set) = (sheet.formula.clone(), heat.clone());
-                    apply_step(&mut taken, &mut set, &mixing.load, step).unwrap();
-                    let lines = taken.lines().map(|(_, line)| line);
-                    let iced: f64 = lines
-                        .filter(|line| line.food.is_ice())
-                        .map(|line| line.mass.grams())
-                        .sum();
-                    assert!((iced - ice.grams()).abs() < 0.01, "{iced} {ice:?}");
-                    assert!((taken.dough().grams() - sheet.formula.dough().grams()).abs() < 0.01);
-                    let after = run_in(&taken, &kitchen, &set);
-                    assert!(after.dough < before.dough);
+                    goes_in_by_itself(&sheet, &kitchen, &before, step);
                     pressed += 1;
                 }
             }

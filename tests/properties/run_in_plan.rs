@@ -31,10 +31,10 @@ struct Kept {
 }
 
 impl Kept {
-    fn of(formula: &Formula, kitchen: Kitchen, ahead: f64) -> Self {
+    fn of(formula: &Formula, kitchen: Kitchen, ahead: i64) -> Self {
         let (_, mut sheet) = examples().remove(0);
         sheet.formula = formula.clone();
-        let target = Target::Table(at(NOW + (ahead * 3600.0) as i64));
+        let target = Target::Table(at(NOW + ahead * 3600));
         Self {
             sheet,
             kitchen,
@@ -86,13 +86,7 @@ fn followed(
         let mut way = plan.way;
         way.bench = minutes(bench.minutes() - ice);
         way.ice = minutes(ice);
-        CoolingPlan {
-            way,
-            ..plan.clone()
-        }
-        .likely()
-        .unwrap()
-        .curve
+        CoolingPlan { way, ..*plan }.likely().unwrap().curve
     } else {
         let stays = [(bench, kitchen.room), (fridge, kitchen.fridge)];
         preferment_course(&run.formula, part, kitchen, &stays).unwrap()
@@ -104,9 +98,10 @@ fn followed(
 fn agrees_with_its_plan(results: &DayResults, strand: &[Stage], kitchen: &Kitchen, own: &Formula) {
     let Some(part) = strand[0].part else { return };
     let of = u16::try_from(part).unwrap();
-    let kinds = match own.parts[part].kind {
-        PartKind::Paste => [StepKind::CoolPaste, StepKind::ChillPaste],
-        _ => [StepKind::StandPreferment, StepKind::ChillPreferment],
+    let kinds = if own.parts[part].kind == PartKind::Paste {
+        [StepKind::CoolPaste, StepKind::ChillPaste]
+    } else {
+        [StepKind::StandPreferment, StepKind::ChillPreferment]
     };
     let [stand, chill] = kinds.map(|kind| step(results, kind, of).unwrap());
     let of_kind = |kind| strand.iter().find(|stage| stage.kind == kind).unwrap();
@@ -114,7 +109,11 @@ fn agrees_with_its_plan(results: &DayResults, strand: &[Stage], kitchen: &Kitche
     assert_eq!(stood.lasts, [stand.1; 3]);
     assert_eq!(chilled.lasts, [chill.1; 3]);
     let gap = |from: (Instant, Minutes), to: Instant| {
-        to.seconds() as f64 / 60.0 - from.0.seconds() as f64 / 60.0 - from.1.minutes()
+        if to >= from.0 {
+            to.since(from.0).minutes() - from.1.minutes()
+        } else {
+            -from.0.since(to).minutes() - from.1.minutes()
+        }
     };
     assert!(gap(stand, chill.0).abs() <= SECOND, "{stand:?} {chill:?}");
     // From the fridge it goes into the room, and from there into the mixer.
@@ -129,7 +128,11 @@ fn agrees_with_its_plan(results: &DayResults, strand: &[Stage], kitchen: &Kitche
     if own.parts[part].temperature.is_none() {
         assert!(off(chilled, cold) < 0.05, "{chilled:?} {cold:?}");
     }
-    // And so it goes into the mixer.
+    goes_into_the_mixer(results, strand, (part, chilled));
+}
+
+/// It goes into the mixer as it comes from the fridge, after as long in the room as the plan has it.
+fn goes_into_the_mixer(results: &DayResults, strand: &[Stage], (part, chilled): (usize, &Stage)) {
     if let Some(out) = strand.iter().find(|stage| stage.kind == StageKind::WarmUp) {
         assert_eq!(out.starts, chilled.ends);
         let load = &results.run.mixing.as_ref().unwrap().load;
@@ -170,6 +173,11 @@ fn dough_agrees(results: &DayResults) {
         .filter(|(step, _)| step.at.work == StepKind::Bake);
     let baked: f64 = bakes.map(|(_, timed)| timed.lasts.minutes()).sum();
     assert!((lasts(StageKind::Bake).unwrap() - baked).abs() < SECOND);
+    // The oven is hot when the bake begins.
+    let (heats, bake) = (StepKind::Preheat, StepKind::Bake);
+    let (begins, heated) = step(results, heats, 0).unwrap();
+    assert_eq!(begins.later(heated), step(results, bake, 0).unwrap().0);
+    assert!((20.0..=45.0).contains(&heated.minutes()));
     for (step, timed) in results.steps() {
         let ends = timed.begins.later(timed.lasts);
         assert!(
@@ -187,7 +195,7 @@ proptest! {
     fn each_stage_begins_as_and_when_the_one_before_it_ends(
         formula in likely(), room in 14.0..32.0f64, fridge in 1.0..8.0f64,
         least in 1.0..8.0f64, more in 0.0..16.0f64, wished in 20.0..1000.0f64,
-        standing in prop_oneof![Just(0.0), 5.0..60.0f64], ahead in 8.0..40.0f64,
+        standing in prop_oneof![Just(0.0), 5.0..60.0f64], ahead in 8..40i64,
         stood in prop::option::of(5.0..180.0f64),
     ) {
         let kitchen = Kitchen {
@@ -230,7 +238,7 @@ fn an_hour_in_the_fridge_leaves_a_preferment_warmer_than_a_night() {
         .find(|formula| formula.first_part(PartKind::Preferment).is_some())
         .unwrap();
     let after = |hours: f64| {
-        let mut kept = Kept::of(&formula, Kitchen::default(), 40.0);
+        let mut kept = Kept::of(&formula, Kitchen::default(), 40);
         kept.settings.fridge.least = minutes(hours * 60.0);
         kept.settings.fridge.most = minutes(hours * 60.0);
         // The wish is a night in both; what the plan makes of it counts.

@@ -228,7 +228,7 @@ const MODELS: &[Model] = &[
 fn median(noted: &[f64]) -> f64 {
     let mut sorted = noted.to_vec();
     sorted.sort_by(f64::total_cmp);
-    let (half, odd) = (sorted.len() / 2, sorted.len() % 2 == 1);
+    let (half, odd) = (sorted.len().div_euclid(2), sorted.len() % 2 == 1);
     if odd {
         sorted[half]
     } else {

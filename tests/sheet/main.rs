@@ -49,6 +49,7 @@ mod plain;
 mod recipes;
 mod records;
 mod reorder;
+mod run_taught;
 mod samples;
 mod shelf;
 mod square_codes;

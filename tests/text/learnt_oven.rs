@@ -93,12 +93,12 @@ fn a_slow_oven_bakes_as_long_in_every_place() {
             };
             let phases = (0..).map_while(|of| bench_step(input, results, at(of)));
             let timed: f64 = phases
-                .map(|step| match step {
-                    BenchStep::Bake { phase, minutes, .. } => {
-                        assert_eq!(phase.unwrap().phase.minutes, minutes);
-                        minutes.minutes()
-                    }
-                    other => panic!("{other:?}"),
+                .map(|step| {
+                    let BenchStep::Bake { phase, minutes, .. } = step else {
+                        panic!("{step:?}")
+                    };
+                    assert_eq!(phase.unwrap().phase.minutes, minutes);
+                    minutes.minutes()
                 })
                 .sum();
             assert!((timed - bake).abs() < 0.02, "{timed} {bake}");

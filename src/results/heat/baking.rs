@@ -87,16 +87,7 @@ pub fn baking(
         Some(taught) => time.in_an_oven(taught.factor, taught.rests.spread),
         None => Ok(time),
     });
-    let planned = match (taught, &time, settings.bake.length) {
-        (None, ..) => expected.clone(),
-        (Some(_), Ok(time), BakeLength::Predicted) => {
-            programme.clone().and_then(|own| own.lasting(time.likely))
-        }
-        (Some(taught), ..) => expected.clone().and_then(|own| {
-            let total = own.total.minutes() * taught.factor.number();
-            own.lasting(Minutes::from_minutes(total)?)
-        }),
-    };
+    let planned = in_this_oven(&programme, &expected, &time, (taught, settings.bake.length));
     let cooling = baked
         .clone()
         .and_then(|body| cool_loaf(&body.body, in_oven.bread, kitchen.room, core.from));
@@ -111,6 +102,26 @@ pub fn baking(
         time,
         cooling,
     })
+}
+
+/// The programme as an oven bakes it that the log has `taught`: as long as its time says where that is
+/// wished, else each phase so many times as long.
+fn in_this_oven(
+    programme: &Result<Programme, HeatError>,
+    expected: &Result<Programme, HeatError>,
+    time: &Result<BakeTime, HeatError>,
+    (taught, length): (Option<&LearntFactor>, BakeLength),
+) -> Result<Programme, HeatError> {
+    let expected = expected.clone();
+    match (taught, time, length) {
+        (None, ..) => expected,
+        (Some(_), Ok(time), BakeLength::Predicted) => programme.clone()?.lasting(time.likely),
+        (Some(taught), ..) => {
+            let expected = expected?;
+            let total = expected.total.minutes() * taught.factor.number();
+            expected.lasting(Minutes::from_minutes(total)?)
+        }
+    }
 }
 
 /// The piece whose shape selects the usual bake where there is no dough yet.

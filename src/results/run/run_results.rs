@@ -117,18 +117,7 @@ impl Run {
         let formula = chilled(input.formula, &parts);
         let mixing = MixingResult::of(&formula, kitchen, heat);
         let (dough, dough_basis) = off_the_mixer(input, mixing.as_ref().ok());
-        let (references, doughs, error) = references(input);
-        let rises = known_rises(
-            &RiseInput {
-                formula: &formula,
-                kitchen,
-                dough,
-                pieces: input.pieces,
-                settings: input.rises,
-                references: &references,
-            },
-            error,
-        );
+        let (references, doughs, rises) = risen(input, &formula, dough);
         let in_oven = InOven {
             dough: rises.temperatures.proofed,
             ..input.in_oven
@@ -229,6 +218,27 @@ fn off_the_mixer(input: &RunInput, mixing: Option<&MixingResult>) -> (Temperatur
         (None, Some(predicted)) => (predicted, DoughBasis::Predicted),
         (None, None) => (input.heat.dough, DoughBasis::Wished),
     }
+}
+
+/// The rises of a formula whose dough is so warm off the mixer, and what they are scaled from.
+fn risen(
+    input: &RunInput,
+    formula: &Formula,
+    dough: Temperature,
+) -> (ReferenceRises, Option<Doughs>, Rises) {
+    let (references, doughs, error) = references(input);
+    let rises = known_rises(
+        &RiseInput {
+            formula,
+            kitchen: input.kitchen,
+            dough,
+            pieces: input.pieces,
+            settings: input.rises,
+            references: &references,
+        },
+        error,
+    );
+    (references, doughs, rises)
 }
 
 /// The rises; without a comparison of the doughs neither rise of the dough is known.
