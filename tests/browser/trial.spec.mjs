@@ -136,10 +136,12 @@ test('less water is taken from plain water where there is some, else from the li
   await page.keepTrial();
   const water = page.weight('Final dough', 'Water');
   assert.ok(Math.abs(Number(await water.inputValue()) - 9.6) <= 0.05);
-  // There is just as much water as two points take: it is taken, and nothing else.
+  // Half of what two points take is too little: the milk is named again.
+  await page.type(water, '5');
+  await until(() => less.allInnerTexts(), (names) => names.join() === 'Two points less water (takes whole milk)', '5 g are too little');
+  await page.type(water, '20');
   await until(() => less.allInnerTexts(), (names) => names.join() === 'Two points less water', 'no other liquid is named');
   const kept = await milk(page).inputValue();
-  await page.type(water, '20');
   await less.click();
   await page.trial.waitFor();
   assert.ok(Math.abs(Number(await water.inputValue()) - 10.4) <= 0.05, await water.inputValue());
