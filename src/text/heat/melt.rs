@@ -2,7 +2,7 @@
 
 use crate::engine::chocolate::{Lumps, MeltRemedy, Melted};
 use crate::text::{
-    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
+    Advice, chart::stopped, format, format_options::FormatOptions, language::text, name, tr,
     tr_noop,
 };
 
@@ -33,7 +33,7 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) 
         tr!("Pour all of it at once, let it stand two minutes, then stir from the middle.")
             .to_owned()
     } else {
-        format!("{}.", capitalized(&steps.join(tr!(", or "))))
+        stopped(&steps.join(tr!(", or ")))
     };
     Advice {
         means: means.into(),

@@ -6,7 +6,7 @@ use crate::engine::numerics::saturating_u32;
 use crate::storage::interchange::{
     Amount, Found, MeasureSource, ReadRecipe, RecipeNames, Understood,
 };
-use crate::text::{ErrorText, format, format_options::FormatOptions, name, tr};
+use crate::text::{ErrorText, chart::stopped, format, format_options::FormatOptions, name, tr};
 
 /// A line of an imported recipe and its result.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -79,7 +79,7 @@ fn title(lines: &[ImportedLine], options: FormatOptions) -> String {
         second = format::count(count(&|_| true), options)
     );
     if about == 0 {
-        format!("{whole}.")
+        stopped(&whole)
     } else {
         tr!(
             "{whole}, {value} of them only about: weigh those once.",
