@@ -138,11 +138,6 @@ fn line(found: &Found, options: FormatOptions) -> String {
             let noun = if count > 1.0 { several } else { one };
             let count = format::significant(count, 3, options.numbers);
             let each = format::mass(each, options);
-            let source = match source {
-                MeasureSource::Usda => tr!("USDA, table of weights"),
-                MeasureSource::Kagawa => tr!("Kagawa Nutrition University, table of weights"),
-                MeasureSource::Practice => tr!("common practice"),
-            };
             tr!(
                 "About {mass} of {food}: {count} {noun} at {each} each ({source}).{range}",
                 mass = mass,
@@ -150,10 +145,19 @@ fn line(found: &Found, options: FormatOptions) -> String {
                 count = count,
                 noun = noun,
                 each = each,
-                source = source,
+                source = read_in(source),
                 range = range
             )
         }
+    }
+}
+
+/// Where the weight of a measure was read.
+fn read_in(source: MeasureSource) -> &'static str {
+    match source {
+        MeasureSource::Usda => tr!("USDA, table of weights"),
+        MeasureSource::Kagawa => tr!("Kagawa Nutrition University, table of weights"),
+        MeasureSource::Practice => tr!("common practice"),
     }
 }
 

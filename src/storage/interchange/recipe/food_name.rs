@@ -148,69 +148,29 @@ fn words(name: &str) -> Vec<String> {
         .collect()
 }
 
+/// Words of foods that no table has, and what those most likely do in a dough.
+#[rustfmt::skip] // a role is a paragraph, not a column
+const ROLES: &[(&[&str], Role)] = &[
+    (&["flour", "starch", "harina", "almidon", "fecula", "粉"], Role::Flour),
+    (&["egg", "huevo", "卵"], Role::Egg),
+    (&["milk", "juice", "beer", "wine", "drink", "broth", "leche", "zumo", "jugo", "cerveza",
+       "vino", "bebida", "caldo", "乳", "汁", "ジュース", "酒", "茶"], Role::Liquid),
+    (&["oil", "fat", "ghee", "tallow", "aceite", "grasa", "manteca", "油", "オイル", "脂"], Role::Fat),
+    (&["sugar", "syrup", "nectar", "azucar", "jarabe", "sirope", "almibar", "糖", "シロップ"],
+        Role::Sugar),
+    (&["chocolate", "チョコレート"], Role::Chocolate),
+];
+
 /// What an unknown food most likely does in a dough.
 fn guessed(name: &str) -> Role {
     let words = words(name);
     // Japanese words are not apart: what they end in tells.
-    let has = |any: &[&str]| {
-        words.iter().any(|word| {
-            let ends = |one: &&&str| !one.is_ascii() && word.ends_with(**one);
-            any.contains(&singular(word)) || any.iter().any(|one| ends(&one))
-        })
+    let is = |word: &String, one: &&str| {
+        *one == singular(word) || (!one.is_ascii() && word.ends_with(one))
     };
-    if has(&["flour", "starch", "harina", "almidon", "fecula", "粉"]) {
-        Role::Flour
-    } else if has(&["egg", "huevo", "卵"]) {
-        Role::Egg
-    } else if has(&[
-        "milk",
-        "juice",
-        "beer",
-        "wine",
-        "drink",
-        "broth",
-        "leche",
-        "zumo",
-        "jugo",
-        "cerveza",
-        "vino",
-        "bebida",
-        "caldo",
-        "乳",
-        "汁",
-        "ジュース",
-        "酒",
-        "茶",
-    ]) {
-        Role::Liquid
-    } else if has(&[
-        "oil",
-        "fat",
-        "ghee",
-        "tallow",
-        "aceite",
-        "grasa",
-        "manteca",
-        "油",
-        "オイル",
-        "脂",
-    ]) {
-        Role::Fat
-    } else if has(&[
-        "sugar",
-        "syrup",
-        "nectar",
-        "azucar",
-        "jarabe",
-        "sirope",
-        "almibar",
-        "糖",
-        "シロップ",
-    ]) {
-        Role::Sugar
-    } else if has(&["chocolate", "チョコレート"]) {
-        Role::Chocolate
-    } else {
-        Role::Inclusion
-    }
+    let found = ROLES.iter().find(|(telling, _)| {
+        let mut all = words.iter();
+        all.any(|word| telling.iter().any(|one| is(word, one)))
+    });
+    found.map_or(Role::Inclusion, |(_, role)| *role)
 }

@@ -1,6 +1,6 @@
 //! An ingredient line: how much of what, as far as it says.
 
-use super::amount::{asked, weight};
+use super::amount::{Asked, asked, weight};
 use super::food_name::food;
 use super::measure::{MeasureUnit, Unit};
 use super::read::RecipeNames;
@@ -92,6 +92,7 @@ pub(super) fn read(line: &str, document: Language, names: &RecipeNames) -> Resul
 }
 
 fn read_in(line: &str, language: Language, names: &RecipeNames) -> Result<Found, Unread> {
+    let behind = behind_amount(line);
     let line = match language {
         Language::English => line.to_owned(),
         Language::Spanish => spanish::rewritten(line),
@@ -100,7 +101,6 @@ fn read_in(line: &str, language: Language, names: &RecipeNames) -> Result<Found,
     let (amount, words) = asked(&tokens(&line), language);
     let amount = amount.ok_or(Unread::NoAmount)?;
     let range = amount.range;
-    let behind = behind_amount(&line);
     let name = words.join(if language == Language::Japanese {
         ""
     } else {
@@ -114,28 +114,7 @@ fn read_in(line: &str, language: Language, names: &RecipeNames) -> Result<Found,
         return Err(Unread::NoFood);
     }
     let (food, own) = food(name, behind, language, names).ok_or(Unread::NoFood)?;
-    let (mass, amount) = match amount.unit {
-        Unit::Weight(_) => {
-            let mass = weight(amount).ok_or(Unread::OffScale)?;
-            (mass, Amount::Weighed)
-        }
-        Unit::Measure(unit, times) => {
-            let each = each(&food, name, unit, language);
-            let (each, source) = each.ok_or_else(|| Unread::NoWeight {
-                unit,
-                food: name.to_owned(),
-            })?;
-            let count = amount.count * times;
-            let mass = Mass::from_grams(each.grams() * count).map_err(|_| Unread::OffScale)?;
-            let about = Amount::Approximate {
-                count,
-                unit,
-                each,
-                source,
-            };
-            (mass, about)
-        }
-    };
+    let (mass, amount) = weighed(amount, &food, name, language)?;
     let found = Found {
         food,
         own,
@@ -144,6 +123,32 @@ fn read_in(line: &str, language: Language, names: &RecipeNames) -> Result<Found,
         range,
     };
     (mass > Mass::ZERO).then_some(found).ok_or(Unread::OffScale)
+}
+
+/// How much an amount of a food weighs, and how that was come by.
+fn weighed(
+    asked: Asked,
+    food: &Food,
+    name: &str,
+    language: Language,
+) -> Result<(Mass, Amount), Unread> {
+    let Unit::Measure(unit, times) = asked.unit else {
+        let mass = weight(asked).ok_or(Unread::OffScale)?;
+        return Ok((mass, Amount::Weighed));
+    };
+    let (each, source) = each(food, name, unit, language).ok_or_else(|| Unread::NoWeight {
+        unit,
+        food: name.to_owned(),
+    })?;
+    let count = asked.count * times;
+    let mass = Mass::from_grams(each.grams() * count).map_err(|_| Unread::OffScale)?;
+    let about = Amount::Approximate {
+        count,
+        unit,
+        each,
+        source,
+    };
+    Ok((mass, about))
 }
 
 /// What one of a measure weighs where a language is spoken, and where that was read.
