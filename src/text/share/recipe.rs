@@ -116,11 +116,8 @@ fn line(found: &Found, options: FormatOptions) -> String {
         Food::Listed(_) => name::food(&found.food),
     };
     let mass = format::mass(found.mass, options);
-    let range = if found.range {
-        tr!(" The middle of the range was taken.")
-    } else {
-        ""
-    };
+    let middle = || tr!(" The middle of the range was taken.");
+    let range = found.range.then(middle).unwrap_or_default();
     match found.amount {
         Amount::Weighed => tr!(
             "{mass} of {food}.{range}",

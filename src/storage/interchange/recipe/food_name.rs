@@ -2,7 +2,7 @@
 
 use super::letters::folded;
 use super::measure::singular;
-use super::read::RecipeNames;
+use super::names::RecipeNames;
 use super::{food_words, japanese_words, spanish_words};
 use crate::engine::ingredients::{Food, Label, Listed, OwnFood, Role};
 use crate::sheet::{Language, plain};

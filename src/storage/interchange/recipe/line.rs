@@ -3,7 +3,7 @@
 use super::amount::{Asked, asked, weight};
 use super::food_name::food;
 use super::measure::{MeasureUnit, Unit};
-use super::read::RecipeNames;
+use super::names::RecipeNames;
 use super::token::tokens;
 use super::{household, japanese, spanish};
 use crate::engine::ingredients::Food;

@@ -12,6 +12,7 @@ mod japanese_words;
 mod letters;
 mod line;
 mod measure;
+mod names;
 mod plain_html;
 mod read;
 mod sections;
@@ -26,7 +27,6 @@ pub use in_measures::in_measures;
 pub use letters::{folded, is_japanese};
 pub use line::{Amount, Found, MeasureSource, Unread};
 pub use measure::MeasureUnit;
-pub use read::{
-    Heading, RECIPE_LIMIT, ReadRecipe, RecipeLine, RecipeNames, Understood, read_recipe,
-};
+pub use names::RecipeNames;
+pub use read::{Heading, RECIPE_LIMIT, ReadRecipe, RecipeLine, Understood, read_recipe};
 pub use write::write_recipe;

@@ -5,37 +5,16 @@ use std::num::NonZeroU16;
 use super::document::{field, is_a, recipe, texts};
 use super::error::RecipeError;
 use super::line::{Found, Unread, read};
+use super::names::RecipeNames;
 use super::plain_html::{linked_data, plain};
 use super::sections::{heading, kind};
 use super::spanish;
 use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
-use crate::engine::ingredients::Listed;
 use crate::engine::quantity::{Mass, Temperature};
 use crate::sheet::{Batch, HeatSettings, Language, Sheet, plain as plain_text};
 use crate::storage::Json;
 use crate::storage::enum_names::PARTS;
-
-/// What the page calls things in its language.
-#[derive(Clone, Debug, PartialEq)]
-pub struct RecipeNames {
-    /// A recipe that has no name.
-    pub recipe: String,
-    /// The part of lines without a heading.
-    pub dough: String,
-    /// Ingredients, each as the page calls it.
-    pub foods: Vec<(String, Listed)>,
-}
-
-impl Default for RecipeNames {
-    fn default() -> Self {
-        Self {
-            recipe: "Recipe".to_owned(),
-            dough: "Dough".to_owned(),
-            foods: Vec::new(),
-        }
-    }
-}
 
 /// A heading among the ingredients.
 #[derive(Clone, Debug, PartialEq, Eq)]
