@@ -1,6 +1,7 @@
 //! Every place, dialog, bench step, visit and page for paper is in the page's language, names of parts and ingredients included.
 
 import assert from 'node:assert/strict';
+import { Buffer } from 'node:buffer';
 import { readFileSync } from 'node:fs';
 import { catalogue, Foreign } from './catalogues.mjs';
 import { ready } from './launch.mjs';
@@ -195,6 +196,48 @@ for (const tag of ['es', 'ja']) {
     await walk.unfold();
     await walk.look('visit');
     walk.ends(60);
+  });
+}
+
+/// A recipe as its page has it, its lines with the names the page gives them. Words and measures: common practice.
+const RECIPES = {
+  es: [['500 g de harina de fuerza', 'Harina blanca de fuerza'], ['300 ml de leche entera', 'Leche entera'], ['2 cucharadas de azúcar', 'Azúcar blanco'],
+    ['1 cucharadita de sal', 'Sal'], ['25 g de levadura fresca', 'Levadura fresca'], ['1 huevo', 'Huevo']],
+  ja: [['強力粉 ２５０ｇ', '強力粉'], ['牛乳 180ml', '牛乳'], ['砂糖 大さじ2', 'グラニュー糖'], ['塩 小さじ1', '塩'], ['ドライイースト 3g', 'インスタントドライイースト'],
+    ['バター 20g', '無塩バター']],
+};
+/// What the page calls something, by what it is in English.
+const called = (tag, english) => catalogue(tag).get(english);
+
+for (const tag of ['es', 'ja']) {
+  test(`a recipe in ${tag} is read from a file, and each line is on the page by its name`, async (session) => {
+    const walk = await begin(session, tag);
+    const { page } = walk;
+    await page.locator('header .tools button').nth(2).click();
+    const recipe = { '@type': 'Recipe', recipeIngredient: RECIPES[tag].map(([line]) => line) };
+    await page.getByLabel(called(tag, 'Open a recipe')).setInputFiles({ name: 'recipe.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(recipe)) });
+    const lines = page.locator('.recipe-lines li');
+    await lines.first().waitFor();
+    assert.equal(await page.locator('.recipe-lines .not-taken').count(), 0);
+    for (const [at, [, food]] of RECIPES[tag].entries()) assert.ok((await lines.nth(at).innerText()).includes(food), await lines.nth(at).innerText());
+    await page.getByRole('button', { name: called(tag, 'Put it on the shelf') }).click();
+    await page.locator('dialog[open]').waitFor({ state: 'detached' });
+    for (const [, food] of RECIPES[tag]) await page.getByRole('group', { name: food, exact: true }).waitFor();
+    await walk.look('formula');
+    walk.ends(50);
+  });
+
+  test(`the search for an ingredient finds it by the words of ${tag}`, async (session) => {
+    const { page } = await begin(session, tag);
+    await page.getByRole('button', { name: called(tag, 'Add an ingredient') }).first().click();
+    const box = page.getByRole('searchbox');
+    await box.waitFor();
+    const searches = { es: [['harina de fuerza', 'Harina blanca de fuerza'], ['azucar', 'Azúcar blanco'], ['maicena', 'Almidón de maíz']], ja: [['バター', '無塩バター'], ['砂糖', 'グラニュー糖'], ['たまご', '卵']] };
+    for (const [typed, first] of searches[tag]) {
+      await box.fill(typed);
+      await drawn(page);
+      assert.equal(await page.locator('dialog .pick span').first().innerText(), first, typed);
+    }
   });
 }
 
