@@ -170,6 +170,6 @@ fn line(row: &AllergenRow, formula: &Formula) -> AllergenLine {
     }
     AllergenLine {
         name: name::allergen(row.allergen),
-        sources: foods.join("; "),
+        sources: foods.join(tr!("; ")),
     }
 }

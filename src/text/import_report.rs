@@ -22,7 +22,7 @@ pub fn beside(added: Added) -> Option<String> {
     let counted = |count: usize, [one, several]: [&str; 2]| match count {
         0 => None,
         1 => Some(one.to_owned()),
-        many => Some(format!("{many} {several}")),
+        many => Some(tr!("{many} {several}", many = many, several = several)),
     };
     let all = [
         counted(added.kitchens, [tr!("one kitchen"), tr!("kitchens")]),

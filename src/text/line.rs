@@ -32,7 +32,7 @@ pub fn wording(line: &Line, options: FormatOptions) -> String {
         .into_iter()
         .flatten()
         .collect::<Vec<_>>()
-        .join("; ")
+        .join(tr!("; "))
 }
 
 /// Returns the letter of a part by its index: A, B, C, …
@@ -80,11 +80,11 @@ pub fn all_of_dough(formula: &Formula) -> Vec<(LineAt, String)> {
         .filter(|(_, own)| own.kind.in_dough())
         .flat_map(|(part, own)| {
             own.lines.iter().enumerate().map(move |(line, written)| {
-                let says = format!(
-                    "{} ({}, {})",
-                    name::food_short(&written.food),
-                    mark(part),
-                    own.name
+                let says = tr!(
+                    "{food} ({letter}, {part})",
+                    food = name::food_short(&written.food),
+                    letter = mark(part),
+                    part = own.name
                 );
                 (LineAt { part, line }, says)
             })

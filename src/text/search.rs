@@ -1,7 +1,8 @@
 //! Search among ingredients and formulas.
 
 use crate::engine::ingredients::{Listed, Role};
-use crate::sheet::{Shelf, ShelfEntry};
+use crate::sheet::{Language, Shelf, ShelfEntry};
+use crate::storage::interchange::{folded, is_japanese, meant, other_names};
 
 use super::language::text;
 use super::{name, tr};
@@ -49,12 +50,22 @@ pub fn of_role(role: Role) -> Vec<Listed> {
     of_role.collect()
 }
 
-/// The ingredients that a typed text finds, those that are called exactly so first.
+/// The ingredients that a typed text finds, in the words of the page's language: the one that it
+/// means first, then those that are called exactly so.
 #[must_use]
-pub fn ingredients(typed: &str) -> Vec<Listed> {
+pub fn ingredients(typed: &str, language: Language) -> Vec<Listed> {
+    let meant = match language {
+        Language::English => None,
+        Language::Spanish | Language::Japanese => meant(typed, language),
+    };
+    let rank = |listed: Listed| match rank(typed, text(listed.row().name)) {
+        0 => 0,
+        _ if meant == Some(listed) => 1,
+        other => other.saturating_add(1),
+    };
     let mut found: Vec<(u8, Listed)> = Listed::all()
-        .filter(|listed| finds(typed, *listed))
-        .map(|listed| (rank(typed, text(listed.row().name)), listed))
+        .filter(|listed| meant == Some(*listed) || finds(typed, *listed, language))
+        .map(|listed| (rank(listed), listed))
         .collect();
     // Equal ranks stay in the order of the table.
     found.sort_by_key(|(rank, _)| *rank);
@@ -65,7 +76,12 @@ pub fn ingredients(typed: &str) -> Vec<Listed> {
 #[must_use]
 pub fn hint(typed: &str) -> Option<&'static str> {
     let typed = words(typed);
-    let is_starter = |word: &String| matches!(word.as_str(), "sourdough" | "starter" | "levain");
+    let is_starter = |word: &String| {
+        matches!(
+            word.as_str(),
+            "sourdough" | "starter" | "levain" | "madre" | "サワー種" | "ルヴァン" | "ルヴァン種"
+        )
+    };
     typed.iter().any(is_starter).then(|| {
         tr!("A sourdough starter is flour and water: add both here, or a preferment of its own.")
     })
@@ -81,37 +97,43 @@ pub fn formulas(typed: &str, shelf: &Shelf) -> Vec<ShelfEntry> {
 
 /// Whether each typed word begins a word of the ingredient's name, detail, role or other names.
 #[must_use]
-pub fn finds(typed: &str, listed: Listed) -> bool {
+pub fn finds(typed: &str, listed: Listed, language: Language) -> bool {
     let row = listed.row();
     let also = ALSO.iter().find(|(number, _)| *number == row.number);
     finds_name(
         typed,
         &format!(
-            "{} {} {} {} {} {}",
+            "{} {} {} {} {} {} {}",
             row.name,
             row.detail,
             text(row.name),
             text(row.detail),
             name::role(row.role),
-            also.map_or("", |(_, also)| also)
+            also.map_or("", |(_, also)| also),
+            other_names(row.number, language).join(" ")
         ),
     )
 }
 
-/// Whether each typed word begins a word of a name.
+/// Whether each typed word begins a word of a name. Japanese has no spaces between words: there a
+/// typed word may be anywhere in it.
 #[must_use]
 pub fn finds_name(typed: &str, name: &str) -> bool {
     let words = words(name);
     self::words(typed)
         .iter()
-        .all(|wanted| words.iter().any(|word| word.starts_with(wanted.as_str())))
+        .all(|wanted| words.iter().any(|word| begins(word, wanted)))
+}
+
+fn begins(word: &str, wanted: &str) -> bool {
+    word.starts_with(wanted) || (wanted.contains(is_japanese) && word.contains(wanted))
 }
 
 /// How closely a name is what was typed: 0 for the name itself.
 fn rank(typed: &str, name: &str) -> u8 {
     let (typed, name) = (words(typed), words(name));
     let is_word = |wanted: &String| name.contains(wanted);
-    let begins = |wanted: &String| name.iter().any(|word| word.starts_with(wanted.as_str()));
+    let begins = |wanted: &String| name.iter().any(|word| begins(word, wanted));
     if typed == name {
         0
     } else if name.starts_with(&typed) {
@@ -125,12 +147,19 @@ fn rank(typed: &str, name: &str) -> u8 {
     }
 }
 
-/// The words of a text, in small letters.
+/// The words of a text, in small letters without accents; words that only join others are left out
+/// where others are there.
 fn words(text: &str) -> Vec<String> {
-    let whole = text.to_lowercase();
+    let whole = folded(text);
     let words = whole.split(|letter: char| !letter.is_alphanumeric());
-    words
+    let all: Vec<String> = words
         .filter(|word| !word.is_empty())
         .map(str::to_owned)
-        .collect()
+        .collect();
+    let tells = |word: &&String| !matches!(word.as_str(), "de" | "del" | "la");
+    if all.iter().any(|word| tells(&word)) {
+        all.into_iter().filter(|word| tells(&word)).collect()
+    } else {
+        all
+    }
 }

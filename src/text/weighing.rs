@@ -94,7 +94,7 @@ fn percentage(line: &RoundedLine, options: FormatOptions) -> Option<String> {
 pub fn dough_change(rounded: &Rounded, options: FormatOptions) -> String {
     let weighed = format::mass(rounded.dough_weighed, options);
     match format::relative_change(rounded.dough_exact, rounded.dough_weighed, options) {
-        Some(change) => format!("{weighed}, {change}"),
+        Some(change) => [weighed, change].join(tr!(", ")),
         None => weighed,
     }
 }
@@ -132,11 +132,7 @@ pub fn divided(divided: &Divided, options: FormatOptions) -> String {
     if divided.heavier.count == 0 {
         portion(&divided.lighter)
     } else {
-        format!(
-            "{}, {}",
-            portion(&divided.heavier),
-            portion(&divided.lighter)
-        )
+        [portion(&divided.heavier), portion(&divided.lighter)].join(tr!(", "))
     }
 }
 

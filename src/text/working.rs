@@ -46,12 +46,25 @@ pub fn worked(line: &WorkingLine, options: FormatOptions) -> Worked {
             .iter()
             .map(|given| Letter {
                 letter: given.letter.clone().into_owned(),
-                of: tr_dynamic(&given.of).into_owned(),
+                of: called(&given.of),
                 figure: figure(given, options.numbers),
             })
             .collect(),
         source: tr_dynamic(&line.source).into_owned(),
     }
+}
+
+/// What a number is; where a table is named in brackets behind it, that stays as it is.
+fn called(of: &str) -> String {
+    let inside = of.strip_suffix(')').and_then(|text| text.split_once(" ("));
+    if let Some((before, inside)) = inside {
+        let english = format!("{before} ({{}})");
+        let own = tr_dynamic(&english);
+        if *own != *english {
+            return own.replace("{}", inside);
+        }
+    }
+    tr_dynamic(of).into_owned()
 }
 
 /// Replaces each symbol of the rule by its number.

@@ -3,7 +3,7 @@
 use softcrumb::engine::ingredients::{Food, Ingredient, Listed, Source};
 use softcrumb::engine::quantity::Mass;
 use softcrumb::storage::interchange::{
-    Amount, MeasureUnit, Understood, Unread, in_measures, read_recipe,
+    Amount, MeasureUnit, RecipeNames, Understood, Unread, in_measures, read_recipe,
 };
 
 const TABLE: &str = include_str!("../published/data/household_weights.csv");
@@ -49,7 +49,12 @@ fn written(measure: &str) -> Option<&'static str> {
 
 fn grams_of(line: &str) -> Result<f64, Unread> {
     let text = format!("{{\"@type\":\"Recipe\",\"recipeIngredient\":[\"1 g salt\",\"{line}\"]}}");
-    match read_recipe(&text).unwrap().lines.remove(1).understood {
+    match read_recipe(&text, &RecipeNames::default())
+        .unwrap()
+        .lines
+        .remove(1)
+        .understood
+    {
         Understood::Line(_, found) => {
             assert!(matches!(found.amount, Amount::Approximate { .. }), "{line}");
             Ok(found.mass.grams())

@@ -47,6 +47,7 @@ mod one_tap;
 mod paste_conflicts;
 mod plain;
 mod recipes;
+mod recipes_elsewhere;
 mod records;
 mod reorder;
 mod run_taught;

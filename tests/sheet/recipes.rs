@@ -5,14 +5,15 @@ use std::collections::BTreeMap;
 use softcrumb::engine::ingredients::Food;
 use softcrumb::sheet::{Sheet, examples};
 use softcrumb::storage::interchange::{
-    Amount, ReadRecipe, RecipeError, Understood, Unread, read_recipe, write_recipe,
+    Amount, ReadRecipe, RecipeError, RecipeNames, Understood, Unread, read_recipe, write_recipe,
 };
+use softcrumb::text::name;
 
 const FOLDER: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/sheet/recipes/");
 
 fn open(name: &str) -> ReadRecipe {
     let text = std::fs::read_to_string(format!("{FOLDER}{name}")).unwrap();
-    read_recipe(&text).unwrap_or_else(|error| panic!("{name}: {error}"))
+    read_recipe(&text, &RecipeNames::default()).unwrap_or_else(|error| panic!("{name}: {error}"))
 }
 
 /// The cells of a line of the table; only the ingredient's own line may be in quotes.
@@ -136,8 +137,8 @@ fn the_yield_gives_the_pieces_where_it_is_a_number() {
 #[test]
 fn what_was_written_is_read_back() {
     for (_, sheet) in examples() {
-        let text = write_recipe(&sheet, &[]);
-        let read = read_recipe(&text).unwrap();
+        let text = write_recipe(&sheet, &[], name::food);
+        let read = read_recipe(&text, &RecipeNames::default()).unwrap();
         assert_eq!(read.sheet.name, sheet.name);
         assert_eq!(read.sheet.batch.pieces, sheet.batch.pieces);
         assert_eq!(read.sheet.note, sheet.note);
@@ -177,11 +178,15 @@ fn what_is_no_recipe_is_refused_for_its_own_reason() {
         ),
         (deep.as_str(), RecipeError::NoRecipe),
     ] {
-        assert_eq!(read_recipe(text).unwrap_err(), error, "{text}");
+        assert_eq!(
+            read_recipe(text, &RecipeNames::default()).unwrap_err(),
+            error,
+            "{text}"
+        );
     }
     let large = " ".repeat(4_000_001);
     assert!(matches!(
-        read_recipe(&large),
+        read_recipe(&large, &RecipeNames::default()),
         Err(RecipeError::TooLarge { .. })
     ));
 }
@@ -222,7 +227,8 @@ fn hostile_lines_are_answered() {
         let quoted = line.replace('\u{0}', "\\u0000");
         let text =
             format!("{{\"@type\":\"Recipe\",\"recipeIngredient\":[\"100 g flour\",\"{quoted}\"]}}");
-        let read = read_recipe(&text).unwrap_or_else(|error| panic!("{line}: {error}"));
+        let read = read_recipe(&text, &RecipeNames::default())
+            .unwrap_or_else(|error| panic!("{line}: {error}"));
         for part in &read.sheet.formula.parts {
             for one in &part.lines {
                 assert!(
@@ -239,7 +245,7 @@ fn hostile_lines_are_answered() {
 fn more_lines_than_a_formula_has_are_shown_one_by_one() {
     let all = vec!["\"5 g salt\""; 260].join(",");
     let text = format!("{{\"@type\":\"Recipe\",\"recipeIngredient\":[{all}]}}");
-    let read = read_recipe(&text).unwrap();
+    let read = read_recipe(&text, &RecipeNames::default()).unwrap();
     let left = read
         .lines
         .iter()

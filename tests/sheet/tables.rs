@@ -5,11 +5,12 @@ use softcrumb::engine::ingredients::{Food, Label, OwnFood, Role};
 use softcrumb::engine::quantity::Mass;
 use softcrumb::sheet::examples;
 use softcrumb::storage::interchange::csv;
+use softcrumb::text::name;
 
 #[test]
 fn every_ingredient_is_a_line_with_its_weight_and_percentages() {
     for (_, sheet) in examples() {
-        let text = csv(&sheet.formula);
+        let text = csv(&sheet.formula, name::food);
         let lines: Vec<&str> = text.split("\r\n").collect();
         let all: usize = sheet
             .formula
@@ -30,7 +31,7 @@ fn every_ingredient_is_a_line_with_its_weight_and_percentages() {
 fn a_weight_is_written_without_the_last_places_of_a_binary_fraction() {
     let (_, mut sheet) = examples().remove(0);
     sheet.formula.parts[0].lines[0].mass = Mass::from_grams(28.000_000_000_000_004).unwrap();
-    let text = csv(&sheet.formula);
+    let text = csv(&sheet.formula, name::food);
     assert!(text.contains(",28,"), "{text}");
     assert!(!text.contains("000000"), "{text}");
 }
@@ -55,7 +56,7 @@ fn a_name_that_would_reckon_or_break_the_table_is_held() {
         steam: Mass::ZERO,
         temperature: None,
     }];
-    let text = csv(&sheet.formula);
+    let text = csv(&sheet.formula, name::food);
     for held in [
         "'=1+1",
         "'@SUM(A1)",

@@ -3,7 +3,7 @@
 use softcrumb::engine::formula::{Figure, FigureTarget, Form, LineAt, WaterLedger, WhatIf, reach};
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Mass, Share};
-use softcrumb::sheet::{Sheet, examples};
+use softcrumb::sheet::{Language, Sheet, examples};
 use softcrumb::text::chart::water_bar;
 use softcrumb::text::{FormatOptions, compared, line, search, trial};
 
@@ -84,7 +84,7 @@ fn formulas_side_by_side_give_every_figure_and_line_once() {
 fn an_ingredient_is_found_by_the_beginning_of_any_of_its_words() {
     let found = |typed: &str| {
         Listed::all()
-            .filter(|listed| search::finds(typed, *listed))
+            .filter(|listed| search::finds(typed, *listed, Language::English))
             .map(|listed| listed.row().name)
             .collect::<Vec<_>>()
     };
@@ -136,9 +136,43 @@ fn search_finds_what_people_type_the_exact_word_first() {
         ("salt", "Salt"),
         ("water", "Water"),
     ] {
-        let found = search::ingredients(typed);
+        let found = search::ingredients(typed, Language::English);
         assert_eq!(found[0].row().name, first, "{typed}");
     }
     assert!(search::hint("sourdough").is_some());
-    assert!(search::ingredients("unobtainium").is_empty());
+    assert!(search::ingredients("unobtainium", Language::English).is_empty());
+}
+
+/// Other words for foods in Spanish and Japanese: common practice. The names are those of the table.
+#[test]
+fn search_finds_what_people_type_in_spanish_and_japanese() {
+    for (language, typed, first) in [
+        (
+            Language::Spanish,
+            "harina de fuerza",
+            "Strong white bread flour",
+        ),
+        (Language::Spanish, "azucar", "White sugar"),
+        (Language::Spanish, "azúcar glas", "Icing sugar"),
+        (Language::Spanish, "maicena", "Cornflour"),
+        (Language::Spanish, "levadura fresca", "Fresh yeast"),
+        (Language::Spanish, "mantequilla", "Butter, unsalted"),
+        (Language::Spanish, "nata", "Whipping cream"),
+        (Language::Spanish, "sal", "Salt"),
+        (Language::Spanish, "cacao", "Cocoa powder"),
+        (Language::Japanese, "強力粉", "Strong white bread flour"),
+        (Language::Japanese, "砂糖", "White sugar"),
+        (Language::Japanese, "バター", "Butter, unsalted"),
+        (Language::Japanese, "ばたー", "Butter, unsalted"),
+        (Language::Japanese, "たまご", "Egg"),
+        (Language::Japanese, "ドライイースト", "Instant yeast"),
+        (Language::Japanese, "スキムミルク", "Skimmed milk powder"),
+        (Language::Japanese, "ココア", "Cocoa powder"),
+        (Language::Japanese, "塩", "Salt"),
+    ] {
+        let found = search::ingredients(typed, language);
+        assert_eq!(found[0].row().name, first, "{typed}");
+    }
+    assert!(search::hint("masa madre").is_some());
+    assert!(search::ingredients("無い物", Language::Japanese).is_empty());
 }

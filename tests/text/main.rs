@@ -56,6 +56,7 @@ mod run_table;
 mod shared;
 mod shopping;
 mod tins;
+mod tongues;
 mod units;
 mod weighing;
 mod whole_examples;

@@ -7,7 +7,7 @@ use softcrumb::engine::class::ClassSettings;
 use softcrumb::results::batch::{self, class};
 use softcrumb::sheet::{Kitchen, Pantry, examples};
 use softcrumb::storage::interchange::{
-    LinkPart, MeasureUnit, RecipeError, SquareCodeError, Unread, read_recipe,
+    LinkPart, MeasureUnit, RecipeError, RecipeNames, SquareCodeError, Unread, read_recipe,
 };
 use softcrumb::storage::link;
 use softcrumb::text::share::{
@@ -126,7 +126,7 @@ const RECIPE: &str = r#"{"@type":"Recipe","name":"Test buns","recipeIngredient":
 
 #[test]
 fn a_recipe_is_reported_line_by_line() {
-    let read = read_recipe(RECIPE).unwrap();
+    let read = read_recipe(RECIPE, &RecipeNames::default()).unwrap();
     for options in [british(), german(), american()] {
         let view = recipe(&read, options);
         is_plain(&view.title);

@@ -10,7 +10,7 @@ use crate::app::state::use_app_state;
 use crate::storage::interchange::{RECIPE_LIMIT, ReadRecipe, read_recipe};
 use crate::text::{
     ErrorText, notice,
-    share::{ImportedLine, RecipeView, recipe},
+    share::{ImportedLine, RecipeView, recipe, recipe_names},
     tr,
 };
 
@@ -27,7 +27,7 @@ pub fn ImportRecipe() -> impl IntoView {
         };
         spawn_local(async move {
             let (found, says) = match file::text(file, RECIPE_LIMIT).await {
-                Ok(text) => match read_recipe(&text) {
+                Ok(text) => match read_recipe(&text, &recipe_names()) {
                     Ok(found) => {
                         let title = recipe(&found, options).title;
                         (Some(found), title)
@@ -55,7 +55,7 @@ pub fn ImportRecipe() -> impl IntoView {
     };
     view! {
         <h3>{tr!("Take in a recipe")}</h3>
-        <p class="quiet">{tr!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}" "{tr!("Ingredients are understood by their English names.")}</p>
+        <p class="quiet">{tr!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}" "{tr!("Ingredients are read in English, Spanish and Japanese.")}</p>
         <label class="button file">
             {tr!("Open a recipe")}
             <input type="file" class="visually-hidden" accept=".html,.htm,.json,.jsonld,text/html,application/ld+json" on:change:target=move |event| take(event.target()) />

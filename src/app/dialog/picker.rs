@@ -81,7 +81,7 @@ pub fn Picker(
         }
     });
     let pick = Callback::new(move |food: Food| picking.pick(food));
-    let added = move || picking.added.with(|added| added.join(", "));
+    let added = move || picking.added.with(|added| added.join(tr!(", ")));
     view! {
         <Show when=move || picking.own.get() fallback=move || view! { <IngredientList picking pick /> }>
             <OwnFoodForm on_done=pick />
@@ -158,7 +158,12 @@ fn Found(
     /// Called with the picked ingredient.
     pick: Callback<Food>,
 ) -> impl IntoView {
-    let found = memo(move || picking.typed.with(|typed| search::ingredients(typed)));
+    let found = memo(move || {
+        let language = use_app_state().options.get().language;
+        picking
+            .typed
+            .with(|typed| search::ingredients(typed, language))
+    });
     let hint = memo(move || picking.typed.with(|typed| search::hint(typed)));
     let nothing = move || {
         let wording = tr!(

@@ -11,7 +11,7 @@ use crate::storage::interchange::{csv, write_recipe};
 use crate::text::{
     FormatOptions,
     language::text,
-    notice,
+    name, notice,
     share::{file_name, markdown, plain_text, steps},
     tr, tr_noop,
 };
@@ -26,13 +26,13 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
         "csv",
         "text/csv;charset=utf-8",
         // The mark by which spreadsheets see that it is UTF-8.
-        |sheet, _| format!("\u{feff}{}", csv(&sheet.formula)),
+        |sheet, _| format!("\u{feff}{}", csv(&sheet.formula, name::food)),
     ),
     (
         tr_noop!("Recipe for other programs"),
         "recipe.json",
         "application/ld+json",
-        |sheet, options| write_recipe(sheet, &steps(sheet, options)),
+        |sheet, options| write_recipe(sheet, &steps(sheet, options), name::food),
     ),
     (
         tr_noop!("Plain text"),

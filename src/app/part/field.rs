@@ -1,7 +1,7 @@
 //! Field: the description of one number box, and the data that the number belongs to.
 
 use crate::sheet::Kitchen;
-use crate::text::{ErrorText, FormatOptions, read::ReadError};
+use crate::text::{ErrorText, FormatOptions, read::ReadError, tr};
 
 /// A number of `T`: its label and unit, how it is written for a box, how a typed text is stored.
 #[derive(Debug)]
@@ -93,8 +93,8 @@ pub fn degrees(options: FormatOptions) -> &'static str {
 }
 
 /// The unit of times.
-pub const fn minutes(_: FormatOptions) -> &'static str {
-    "min"
+pub fn minutes(_: FormatOptions) -> &'static str {
+    tr!("min")
 }
 
 /// No unit: a count.

@@ -77,7 +77,7 @@ fn sum(
         } else {
             with.push(given(
                 content.clone(),
-                "of it",
+                "water in a gram of it",
                 one.water_content.fraction(),
                 "",
             ));

@@ -7,14 +7,14 @@ const HEADS: &str =
     "stream,kind,ingredient,grams,percent_of_all_flour,percent_of_stream_flour,table,number";
 
 /// The formula as CSV: one line for each ingredient, points for decimals, a line break of CR LF,
-/// UTF-8. A percentage that cannot be had is left empty.
+/// UTF-8; `called` names an ingredient. A percentage that cannot be had is left empty.
 ///
 /// A cell that a spreadsheet would take for a sum, because it begins with `=`, `+`, `-`, `@` or a
 /// tab, gets an apostrophe in front, so that a name from a link is never a formula.
 ///
 /// Source: RFC 4180.
 #[must_use]
-pub fn csv(formula: &Formula) -> String {
+pub fn csv(formula: &Formula, called: fn(&Food) -> String) -> String {
     let mut text = format!("{HEADS}\r\n");
     for (part, own) in formula.parts.iter().enumerate() {
         for (line, written) in own.lines.iter().enumerate() {
@@ -28,7 +28,7 @@ pub fn csv(formula: &Formula) -> String {
                 cell(&own.name),
                 crate::storage::enum_names::spelt(own.kind, crate::storage::enum_names::PARTS)
                     .to_owned(),
-                cell(&full_name(&written.food)),
+                cell(&called(&written.food)),
                 decimal(written.mass.grams()),
                 percent(Basis::AllFlour),
                 percent(Basis::OwnPart),

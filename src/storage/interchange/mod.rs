@@ -13,8 +13,9 @@ mod svg;
 pub use csv::csv;
 pub use png::png;
 pub use recipe::{
-    Amount, Found, Heading, MeasureUnit, RECIPE_LIMIT, ReadRecipe, RecipeError, RecipeLine,
-    Understood, Unread, in_measures, read_recipe, write_recipe,
+    Amount, Found, Heading, MeasureSource, MeasureUnit, RECIPE_LIMIT, ReadRecipe, RecipeError,
+    RecipeLine, RecipeNames, Understood, Unread, folded, in_measures, is_japanese, meant,
+    other_names, read_recipe, write_recipe,
 };
 pub use shorter::{Omission as LinkPart, Shorter, shorter};
 pub use square_code::{Level, SquareCode, SquareCodeError, square_code};

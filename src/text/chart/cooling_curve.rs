@@ -34,7 +34,11 @@ pub fn cooling_curve(cooled: &Cooled, stays: &[VesselStay], options: FormatOptio
             } else {
                 tr!("at first").to_owned()
             };
-            Some(format!("{} {at}", format::temperature(warm, options)))
+            Some(tr!(
+                "{warm} {at}",
+                warm = format::temperature(warm, options),
+                at = at
+            ))
         })
         .collect();
     if let Some(steps) = listed(&steps) {

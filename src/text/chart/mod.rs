@@ -34,4 +34,4 @@ pub use water_bar::{WaterBar, WaterMark, WaterPiece, WaterRow, water_bar};
 pub use water_ledger::water_ledger;
 
 pub use sentence::capitalized;
-pub(super) use sentence::listed;
+pub(super) use sentence::{listed, stopped};

@@ -14,6 +14,11 @@ pub(in crate::text) fn listed(components: &[String]) -> Option<String> {
     }
 }
 
+/// A text as a sentence of its own, with the full stop of the language.
+pub(in crate::text) fn stopped(text: &str) -> String {
+    tr!("{text}.", text = capitalized(text))
+}
+
 /// Capitalises the first letter.
 #[must_use]
 pub fn capitalized(text: &str) -> String {

@@ -3,7 +3,7 @@
 use crate::engine::formula::PartKind;
 use crate::engine::formula::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
-use crate::text::{format, format_options::FormatOptions, line, tr};
+use crate::text::{format, format_options::FormatOptions, language::tr_dynamic, line, tr};
 
 /// A segment narrower than this has no room for its letter, in hundredths of the width.
 const ROOM_FOR_LETTER: f64 = 6.0;
@@ -108,7 +108,7 @@ fn row(one: &Contributor, ledger: &WaterLedger, options: FormatOptions) -> Water
     WaterRow {
         letter: line::mark(one.at.part),
         kind: one.kind,
-        food: one.food.clone().into_owned(),
+        food: tr_dynamic(&one.food).into_owned(),
         water: format::mass(one.water, options),
         share: one
             .water

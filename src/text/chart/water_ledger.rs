@@ -1,9 +1,9 @@
 //! The water ledger in words.
 
-use super::sentence::{capitalized, listed};
+use super::sentence::{listed, stopped};
 use crate::engine::formula::{Contributor, Water, WaterLedger};
 use crate::engine::quantity::Mass;
-use crate::text::{format, format_options::FormatOptions, tr};
+use crate::text::{format, format_options::FormatOptions, language::tr_dynamic, tr};
 
 /// How many ingredients are named.
 const NAMED: usize = 3;
@@ -32,18 +32,16 @@ pub fn water_ledger(ledger: &WaterLedger, options: FormatOptions) -> String {
 
 /// "The paste holds 140 g, the preferment 50 g and the final dough brings 122 g."
 fn where_it_sits(ledger: &WaterLedger, options: FormatOptions) -> Option<String> {
-    let component = |water: Water, text: &str| {
-        (water.mass > Mass::ZERO).then(|| format!("{text} {}", format::mass(water.mass, options)))
-    };
+    let held = |water: Water| (water.mass > Mass::ZERO).then(|| format::mass(water.mass, options));
     let components: Vec<String> = [
-        component(ledger.in_paste, tr!("the paste holds")),
-        component(ledger.in_preferment, tr!("the preferment has")),
-        component(ledger.free, tr!("the final dough adds")),
+        held(ledger.in_paste).map(|mass| tr!("the paste holds {mass}", mass = mass)),
+        held(ledger.in_preferment).map(|mass| tr!("the preferment has {mass}", mass = mass)),
+        held(ledger.free).map(|mass| tr!("the final dough adds {mass}", mass = mass)),
     ]
     .into_iter()
     .flatten()
     .collect();
-    Some(format!("{}.", capitalized(&listed(&components)?)))
+    Some(stopped(&listed(&components)?))
 }
 
 /// "Most of it is from Water 200 g, Whole milk 88 g, Egg 24 g."
@@ -51,7 +49,7 @@ fn who_brought_it(from: &[Contributor], options: FormatOptions) -> Option<String
     let named: Vec<String> = together(from)
         .into_iter()
         .take(NAMED)
-        .map(|(food, water)| format!("{food} {}", format::mass(water, options)))
+        .map(|(food, water)| format!("{} {}", tr_dynamic(food), format::mass(water, options)))
         .collect();
     (!named.is_empty()).then(|| tr!("Most of it is from {value}.", value = named.join(tr!(", "))))
 }

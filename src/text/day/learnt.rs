@@ -5,7 +5,7 @@ use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
 use crate::engine::numerics::saturating_u32;
 use crate::engine::working::WorkingLine;
 use crate::text::{
-    chart::{capitalized, listed},
+    chart::{listed, stopped},
     format,
     format_options::FormatOptions,
     tr,
@@ -21,7 +21,7 @@ pub fn evidence(evidence: &Evidence, options: FormatOptions) -> String {
     };
     let aside = saturating_u32(evidence.left_aside().count());
     match aside {
-        0 => format!("{kept}."),
+        0 => stopped(&kept),
         1 => tr!(
             "{kept}; 1 was left aside, as it lies too far from the others.",
             kept = kept
@@ -68,7 +68,7 @@ pub fn observations(noted: &Observation, options: FormatOptions) -> String {
     }
     wording.extend(of_the_kitchen(noted, options));
     match listed(&wording) {
-        Some(wording) => format!("{}.", capitalized(&wording)),
+        Some(wording) => stopped(&wording),
         None => tr!("Nothing was measured.").to_owned(),
     }
 }

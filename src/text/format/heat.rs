@@ -47,10 +47,12 @@ pub fn hours(time: Minutes, options: FormatOptions) -> String {
     }
     let hours = libm::floor(whole / 60.0);
     let over = plain(whole - hours * 60.0, 0, options.numbers);
-    with_unit(
-        &format!("{}:{over:0>2}", plain(hours, 0, options.numbers)),
-        "h",
-    )
+    let time = tr!(
+        "{hours}:{minutes} h",
+        hours = plain(hours, 0, options.numbers),
+        minutes = format!("{over:0>2}")
+    );
+    time.replace(' ', "\u{A0}")
 }
 
 /// A time as a baker can keep it: to the minute below ten, to five minutes below an hour, to

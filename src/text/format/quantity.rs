@@ -99,12 +99,21 @@ pub fn viscosity(viscosity: Viscosity, options: FormatOptions) -> String {
     }
 }
 
+/// Between a figure and its unit; nothing before a unit in Japanese letters.
+fn gap(unit: &str) -> &'static str {
+    if unit.starts_with(|letter| letter > '\u{3000}') {
+        ""
+    } else {
+        "\u{A0}"
+    }
+}
+
 /// A figure, the gap, its unit.
 pub(super) fn with_unit(figure: &str, unit: &str) -> String {
     if unit.is_empty() {
         figure.to_owned()
     } else {
-        format!("{figure}{GAP}{unit}")
+        format!("{figure}{}{unit}", gap(unit))
     }
 }
 

@@ -89,7 +89,12 @@ pub fn stage_verdict(result: &StageResult, options: FormatOptions) -> String {
         tr!("Fails")
     };
     let whose = name::rule_set(result.stage.by);
-    format!("{verdict}, {whose}: {}", lower(&stage(result, options)))
+    tr!(
+        "{verdict}, {whose}: {stage}",
+        verdict = verdict,
+        whose = whose,
+        stage = lower(&stage(result, options))
+    )
 }
 
 fn lower(sentence: &str) -> String {

@@ -2,13 +2,13 @@
 
 use crate::engine::heat::{CooledRange, CoolingAdvice, CoolingRemedy, CoolingVessel, CoolingWay};
 use crate::engine::quantity::{Length, Minutes};
-use crate::text::{format, format_options::FormatOptions, tr};
+use crate::text::{chart::stopped, format, format_options::FormatOptions, tr};
 
 /// A way of cooling: "In a bowl 145 mm across, 14 mm deep. 20 min on the bench, then the fridge."
 #[must_use]
 pub fn cooling_way(way: &CoolingWay, deep: Length, options: FormatOptions) -> String {
     let steps = steps(way, options);
-    format!("{} {steps}.", lies(way, deep, options))
+    format!("{} {}", lies(way, deep, options), stopped(&steps))
 }
 
 /// In what it lies, how wide and how deep.

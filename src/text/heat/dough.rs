@@ -6,7 +6,12 @@ use crate::engine::heat::{DoughRemedy, DoughTemperature, LiquidAnswer, OutOfReac
 use crate::engine::quantity::Temperature;
 use crate::results::heat::{DoughOffset, MixerLoad, NamedRemedies, dough_offset, named_remedies};
 use crate::text::{
-    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, tr, tr_noop,
+    Advice,
+    chart::{capitalized, stopped},
+    format,
+    format_options::FormatOptions,
+    language::text,
+    tr, tr_noop,
 };
 
 /// A bowl in the morning and what is wanted of it.
@@ -110,7 +115,7 @@ fn ways_out(remedies: &[DoughRemedy], morning: Morning) -> String {
         steps.join(between)
     };
     match named_remedies(remedies) {
-        NamedRemedies::Enough(enough) => capitalized(&format!("{}.", joined(enough, tr!(", or ")))),
+        NamedRemedies::Enough(enough) => stopped(&joined(enough, tr!(", or "))),
         NamedRemedies::Together(together) => tr!(
             "{first}; one by itself is not enough. {second}",
             first = capitalized(&joined(together, tr!(", and "))),

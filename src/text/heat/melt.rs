@@ -3,7 +3,7 @@
 use crate::engine::chocolate::{Lumps, MeltRemedy, Melted};
 use crate::engine::quantity::Temperature;
 use crate::text::{
-    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
+    Advice, chart::stopped, format, format_options::FormatOptions, language::text, name, tr,
     tr_noop,
 };
 
@@ -34,7 +34,7 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) 
         tr!("Pour all of it at once, let it stand two minutes, then stir from the middle.")
             .to_owned()
     } else {
-        format!("{}.", capitalized(&steps.join(tr!(", or "))))
+        stopped(&steps.join(tr!(", or ")))
     };
     Advice {
         means: means.into(),

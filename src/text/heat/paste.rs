@@ -2,8 +2,12 @@
 
 use crate::engine::heat::{CookedFlour, CookedPaste, PasteLimit, PasteRemedy};
 use crate::text::{
-    Advice, chart::capitalized, format, format_options::FormatOptions, language::text, name, tr,
-    tr_noop,
+    Advice,
+    chart::{capitalized, stopped},
+    format,
+    format_options::FormatOptions,
+    language::{text, tr_dynamic},
+    name, tr, tr_noop,
 };
 
 const SOURCE: &str =
@@ -38,7 +42,7 @@ pub fn paste(cooked: &CookedPaste, options: FormatOptions) -> Advice {
             share = share
         )
         .into(),
-        to_do: format!("{}.", capitalized(&steps.join(tr!(", or ")))).into(),
+        to_do: stopped(&steps.join(tr!(", or "))).into(),
         source: text(SOURCE).into(),
     }
 }
@@ -82,7 +86,7 @@ pub fn flour_cooks(flour: &CookedFlour, options: FormatOptions) -> String {
     };
     tr!(
         "{first}: {second} cooked. {third} starch cooks at {range}; {why}.",
-        first = flour.of,
+        first = tr_dynamic(&flour.of),
         second = format::share(flour.cooked, options),
         third = capitalized(name::grain(flour.grain)),
         range = range,

@@ -4,7 +4,7 @@ use crate::engine::batch::Rounded;
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
 use crate::storage::interchange::in_measures;
-use crate::text::name;
+use crate::text::{name, tr};
 
 /// The lines of a batch that a table of measures knows: the ingredient, and about how many cups
 /// and spoons it is.
@@ -27,7 +27,7 @@ pub fn about(food: &Food, mass: Mass) -> Option<String> {
     let amounts = components.map(|(unit, quarters)| {
         let (one, several) = name::measure(unit);
         let noun = if quarters > 4 { several } else { one };
-        format!("{}\u{A0}{noun}", count(quarters))
+        tr!("{count}\u{A0}{noun}", count = count(quarters), noun = noun)
     });
     Some(amounts.collect::<Vec<_>>().join(" + "))
 }

@@ -19,7 +19,7 @@ pub use fit::code_side;
 pub use measures::{about, in_cups};
 pub use page::{BenchCard, ClassSheet, Fit, Paper, SheetRow, TypeSize};
 pub use paper::{before_printing, bench_card, class_sheet, with_ready, with_run};
-pub use recipe::{ImportedLine, RecipeView, recipe};
+pub use recipe::{ImportedLine, RecipeView, recipe, recipe_names};
 pub use run_steps::run_steps;
 pub use shortened::{Shortened, shortened};
 pub use steps::{hazards_of, steps, work};

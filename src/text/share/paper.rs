@@ -46,11 +46,11 @@ pub fn bench_card(
         .collect();
     let mut card = BenchCard {
         title: sheet.name.clone(),
-        made: format!(
-            "{}, {}",
-            name::bread(sheet.bread),
-            weighing::pieces(&scaled.pieces, options)
-        ),
+        made: [
+            name::bread(sheet.bread).to_owned(),
+            weighing::pieces(&scaled.pieces, options),
+        ]
+        .join(tr!(", ")),
         allergens: allergens_of(sheet, pantry),
         cautions: all_cautions(sheet, options),
         code: code.map(on_paper),
@@ -201,7 +201,7 @@ fn taken(view: &ClassView) -> Vec<String> {
         let portions: Vec<String> = portions
             .map(|(name, shows)| format!("{name}: {shows}"))
             .collect();
-        (!portions.is_empty()).then(|| format!("{}: {}", bench.title, portions.join("; ")))
+        (!portions.is_empty()).then(|| format!("{}: {}", bench.title, portions.join(tr!("; "))))
     };
     all.filter_map(of).collect()
 }

@@ -1,9 +1,12 @@
 //! The report on an imported recipe, line by line.
 
 use crate::engine::ingredients::Food;
+use crate::engine::ingredients::Listed;
 use crate::engine::numerics::saturating_u32;
-use crate::storage::interchange::{Amount, Found, ReadRecipe, Understood};
-use crate::text::{ErrorText, format, format_options::FormatOptions, name, tr};
+use crate::storage::interchange::{
+    Amount, Found, MeasureSource, ReadRecipe, RecipeNames, Understood,
+};
+use crate::text::{ErrorText, chart::stopped, format, format_options::FormatOptions, name, tr};
 
 /// A line of an imported recipe and its result.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,6 +30,17 @@ pub struct RecipeView {
     pub lines: Vec<ImportedLine>,
     /// Other notes.
     pub left_out: Option<String>,
+}
+
+/// What the page calls the ingredients, and what has no name in a recipe.
+#[must_use]
+pub fn recipe_names() -> RecipeNames {
+    let foods = Listed::all().map(|listed| (name::food(&Food::Listed(listed)), listed));
+    RecipeNames {
+        recipe: tr!("Recipe").to_owned(),
+        dough: tr!("Dough").to_owned(),
+        foods: foods.collect(),
+    }
 }
 
 /// Reports on each line of an imported recipe.
@@ -65,7 +79,7 @@ fn title(lines: &[ImportedLine], options: FormatOptions) -> String {
         second = format::count(count(&|_| true), options)
     );
     if about == 0 {
-        format!("{whole}.")
+        stopped(&whole)
     } else {
         tr!(
             "{whole}, {value} of them only about: weigh those once.",
@@ -102,11 +116,8 @@ fn line(found: &Found, options: FormatOptions) -> String {
         Food::Listed(_) => name::food(&found.food),
     };
     let mass = format::mass(found.mass, options);
-    let range = if found.range {
-        tr!(" The middle of the range was taken.")
-    } else {
-        ""
-    };
+    let middle = || tr!(" The middle of the range was taken.");
+    let range = found.range.then(middle).unwrap_or_default();
     match found.amount {
         Amount::Weighed => tr!(
             "{mass} of {food}.{range}",
@@ -114,21 +125,36 @@ fn line(found: &Found, options: FormatOptions) -> String {
             food = food,
             range = range
         ),
-        Amount::Approximate { count, unit, each } => {
+        Amount::Approximate {
+            count,
+            unit,
+            each,
+            source,
+        } => {
             let (one, several) = name::measure(unit);
             let noun = if count > 1.0 { several } else { one };
             let count = format::significant(count, 3, options.numbers);
             let each = format::mass(each, options);
             tr!(
-                "About {mass} of {food}: {count} {noun} at {each} each (USDA, table of weights).{range}",
+                "About {mass} of {food}: {count} {noun} at {each} each ({source}).{range}",
                 mass = mass,
                 food = food,
                 count = count,
                 noun = noun,
                 each = each,
+                source = read_in(source),
                 range = range
             )
         }
+    }
+}
+
+/// Where the weight of a measure was read.
+fn read_in(source: MeasureSource) -> &'static str {
+    match source {
+        MeasureSource::Usda => tr!("USDA, table of weights"),
+        MeasureSource::Kagawa => tr!("Kagawa Nutrition University, table of weights"),
+        MeasureSource::Practice => tr!("common practice"),
     }
 }
 

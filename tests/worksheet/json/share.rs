@@ -5,10 +5,12 @@ use base64::engine::general_purpose::STANDARD;
 use serde_json::{Value, json};
 use softcrumb::storage::Record;
 use softcrumb::storage::interchange::{
-    RecipeLine, SquareCode, Understood, csv, png, read_recipe, square_code, svg, write_recipe,
+    RecipeLine, RecipeNames, SquareCode, Understood, csv, png, read_recipe, square_code, svg,
+    write_recipe,
 };
 use softcrumb::storage::link;
 use softcrumb::text::FormatOptions;
+use softcrumb::text::name::food;
 use softcrumb::text::share::steps;
 
 use crate::asked::Asked;
@@ -23,8 +25,8 @@ pub(super) fn to_json(asked: &Asked) -> Value {
     let text = link::write(sheet).unwrap_or_default();
     let text = format!("https://bread.example/#{text}");
     json!({
-        "csv": csv(&sheet.formula),
-        "recipe": write_recipe(sheet, &steps(sheet, FormatOptions::default())),
+        "csv": csv(&sheet.formula, food),
+        "recipe": write_recipe(sheet, &steps(sheet, FormatOptions::default()), food),
         "code": or_error(&square_code(&text), "", |code| json!({
             "text": text, "version": code.version, "level": snake(&code.level), "side": code.side,
             "rows": rows(code), "svg": svg(code), "png_base64": STANDARD.encode(png(code, 4)),
@@ -49,13 +51,17 @@ pub(super) fn recipe(asked: &Asked) -> Value {
     let Some(text) = &asked.class.recipe else {
         return Value::Null;
     };
-    or_error(&read_recipe(text), "recipe", |read| {
-        json!({
-            "lines": read.lines.iter().map(line).collect::<Vec<_>>(),
-            "unused": read.unused, "note_cut": read.note_cut,
-            "record": read.sheet.write(),
-        })
-    })
+    or_error(
+        &read_recipe(text, &RecipeNames::default()),
+        "recipe",
+        |read| {
+            json!({
+                "lines": read.lines.iter().map(line).collect::<Vec<_>>(),
+                "unused": read.unused, "note_cut": read.note_cut,
+                "record": read.sheet.write(),
+            })
+        },
+    )
 }
 
 fn line(line: &RecipeLine) -> Value {

@@ -7,6 +7,7 @@ use crate::app::state::AppState;
 use crate::sheet::{Id, Kitchens, Moment, Settings, Sheet, Shelf};
 use crate::storage::link::{self, LinkError};
 use crate::storage::{Record, RecordError, repair};
+use crate::text::example;
 
 /// What the chunk holds.
 pub struct StorageChunk {
@@ -28,7 +29,8 @@ pub struct StorageChunk {
 #[wasm_split(records, wasm_split_path = ::leptos::wasm_split, fallible)]
 pub fn storage() -> Entry<StorageChunk> {
     Ok(StorageChunk {
-        read_link: link::read,
+        // What an example calls its parts is read in the language of the page.
+        read_link: |text| link::read(text).map(example::in_words),
         write_link: link::write,
         write_sheet: Sheet::write,
         write_shelf: Shelf::write,

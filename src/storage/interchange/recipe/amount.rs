@@ -1,8 +1,10 @@
 //! Amounts: the number and the measure in a line, and the name that is left.
 
 use super::measure::{MeasureUnit, Unit, fluid_ounce, unit};
+use super::spanish;
 use super::token::Token;
 use crate::engine::quantity::Mass;
+use crate::sheet::Language;
 
 /// How much a line asks for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -16,15 +18,15 @@ pub(super) struct Asked {
 }
 
 /// The amount a line asks for, where it has one, and the words that are left.
-pub(super) fn asked(tokens: &[Token]) -> (Option<Asked>, Vec<String>) {
-    let (amounts, words) = split(tokens);
+pub(super) fn asked(tokens: &[Token], language: Language) -> (Option<Asked>, Vec<String>) {
+    let (amounts, words) = split(tokens, language);
     let weighed = |one: &&Asked| matches!(one.unit, Unit::Weight(_));
     let aside = tokens
         .iter()
         .enumerate()
         .find_map(|(at, token)| match token {
             Token::Aside(inside) => {
-                let (found, _) = split(inside);
+                let (found, _) = split(inside, language);
                 let weight = found.iter().find(weighed).copied()?;
                 Some((at, weight))
             }
@@ -60,7 +62,7 @@ fn packs(tokens: &[Token]) -> f64 {
 }
 
 /// What stands between two amounts of one food: "1 cup plus 2 tablespoons".
-const AND: [&str; 3] = ["plus", "and", "+"];
+const AND: [&str; 6] = ["plus", "and", "+", "y", "más", "と"];
 
 /// Teaspoons of a spoon or a cup, by which they are added.
 fn teaspoons(unit: MeasureUnit) -> Option<f64> {
@@ -92,20 +94,23 @@ fn joined(first: Asked, second: Asked) -> Option<Asked> {
 
 /// Adds an amount to those before it, or to the last of them: "1 cup plus 2 tablespoons".
 fn add(amounts: &mut Vec<Asked>, words: &mut Vec<String>, found: Option<Asked>) {
-    let adds = words.len() == 1 && words.iter().any(|word| AND.contains(&word.as_str()));
+    // Japanese has the name before both amounts.
+    let adds = words
+        .last()
+        .is_some_and(|word| AND.contains(&word.as_str()) && (words.len() == 1 || word == "と"));
     let both = amounts.last().copied().zip(found).filter(|_| adds);
     match both.and_then(|(first, second)| joined(first, second)) {
         Some(sum) => {
             amounts.pop();
             amounts.push(sum);
-            words.clear();
+            words.pop();
         }
         None => amounts.extend(found),
     }
 }
 
 /// All amounts outside brackets, and the words up to the first pause that follows one.
-fn split(tokens: &[Token]) -> (Vec<Asked>, Vec<String>) {
+fn split(tokens: &[Token], language: Language) -> (Vec<Asked>, Vec<String>) {
     let mut amounts: Vec<Asked> = Vec::new();
     let mut words: Vec<String> = Vec::new();
     let mut left = tokens.iter();
@@ -114,19 +119,22 @@ fn split(tokens: &[Token]) -> (Vec<Asked>, Vec<String>) {
         let begins = amounts.is_empty() && words.is_empty();
         let counted = match token {
             Token::Number { value, range } => Some((*value, *range)),
-            Token::Word(word) if begins => article(word).map(|value| (value, false)),
+            Token::Word(word) if begins => article(word, language).map(|value| (value, false)),
             Token::Word(_) | Token::Aside(_) | Token::Pause => None,
         };
         match (counted, token) {
             (Some((count, range)), _) => {
                 let ahead = left.as_slice();
-                let (unit, takes) = unit_after(ahead.first(), ahead.get(1));
+                let (unit, takes) = unit_after(ahead.first(), ahead.get(1), language);
                 for _ in 0..takes {
                     left.next();
                 }
                 let whole = Unit::Measure(MeasureUnit::Whole, 1.0);
                 // "Juice of 1 lemon" counts too.
-                let counts = begins || words.last().is_some_and(|word| word == "of");
+                let counts = begins
+                    || words
+                        .last()
+                        .is_some_and(|word| word == "of" || word == "de");
                 let unit = unit.or(counts.then_some(whole));
                 let found = unit.map(|unit| Asked { count, unit, range });
                 add(&mut amounts, &mut words, found);
@@ -155,7 +163,10 @@ fn with_ounces(amounts: &[Asked], found: Asked) -> Asked {
 }
 
 /// "A", "one" to "six", "half".
-fn article(word: &str) -> Option<f64> {
+fn article(word: &str, language: Language) -> Option<f64> {
+    if language == Language::Spanish {
+        return spanish::article(word);
+    }
     Some(match word {
         "a" | "an" | "one" => 1.0,
         "half" => 0.5,
@@ -169,7 +180,16 @@ fn article(word: &str) -> Option<f64> {
 }
 
 /// The unit after a number, and how many tokens it takes.
-fn unit_after(next: Option<&Token>, after: Option<&Token>) -> (Option<Unit>, usize) {
+fn unit_after(
+    next: Option<&Token>,
+    after: Option<&Token>,
+    language: Language,
+) -> (Option<Unit>, usize) {
+    // In Spanish these are cut-short words of several measures.
+    let unit = |word: &str| {
+        let is_unclear = language == Language::Spanish && matches!(word, "c" | "t");
+        unit(word).filter(|_| !is_unclear)
+    };
     let word = |token: Option<&Token>| match token {
         Some(Token::Word(word)) => Some(word.as_str().to_owned()),
         _ => None,
@@ -178,7 +198,7 @@ fn unit_after(next: Option<&Token>, after: Option<&Token>) -> (Option<Unit>, usi
     match (next.as_deref(), after.as_deref()) {
         (Some("fl" | "fluid"), Some("oz" | "ounce" | "ounces")) => (Some(fluid_ounce()), 2),
         (
-            Some("heaped" | "level" | "scant" | "rounded" | "generous" | "metric" | "us"),
+            Some("heaped" | "level" | "scant" | "rounded" | "generous" | "metric" | "us" | "buena"),
             Some(word),
         ) if unit(word).is_some() => (unit(word), 2),
         (Some(word), _) => (unit(word), usize::from(unit(word).is_some())),

@@ -150,6 +150,21 @@ pub(super) fn weight(number: u16, unit: MeasureUnit) -> Option<Mass> {
     Mass::from_grams(grams).ok()
 }
 
+/// What one of a measure weighs where a tablespoon holds 15 ml, a teaspoon 5 ml and a cup `cup` ml, by
+/// the density of the food; another measure as it is.
+pub(super) fn metric(number: u16, unit: MeasureUnit, cup: f64) -> Option<Mass> {
+    let millilitres = match unit {
+        MeasureUnit::Cup => cup,
+        MeasureUnit::Tablespoon => 15.0,
+        MeasureUnit::Teaspoon => 5.0,
+        MeasureUnit::Millilitre | MeasureUnit::Stick | MeasureUnit::Packet | MeasureUnit::Whole => {
+            return weight(number, unit);
+        }
+    };
+    let one = weight(number, MeasureUnit::Millilitre)?;
+    Mass::from_grams(one.grams() * millilitres).ok()
+}
+
 /// What a millilitre of a liquid weighs that the table leaves out, by the densities of what it is made
 /// of at 20 °C, 1/ρ = Σ xᵢ/ρᵢ: water 997, protein 1319, fat 917, carbohydrate 1593 kg/m³.
 ///

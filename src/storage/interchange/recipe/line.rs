@@ -1,12 +1,25 @@
 //! An ingredient line: how much of what, as far as it says.
 
-use super::amount::{asked, weight};
+use super::amount::{Asked, asked, weight};
 use super::food_name::food;
-use super::household;
 use super::measure::{MeasureUnit, Unit};
+use super::names::RecipeNames;
 use super::token::tokens;
+use super::{household, japanese, spanish};
 use crate::engine::ingredients::Food;
 use crate::engine::quantity::Mass;
+use crate::sheet::Language;
+
+/// Where the weight of a measure was read.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MeasureSource {
+    /// USDA ARS, Release 28 (2016), table of weights.
+    Usda,
+    /// Kagawa Nutrition University Press, table of weights by standard measuring cups and spoons.
+    Kagawa,
+    /// Common practice of the country.
+    Practice,
+}
 
 /// How an amount was come by.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -21,6 +34,8 @@ pub enum Amount {
         unit: MeasureUnit,
         /// What one of them weighs.
         each: Mass,
+        /// Where that was read.
+        source: MeasureSource,
     },
 }
 
@@ -59,39 +74,109 @@ pub enum Unread {
     TooMany,
 }
 
-/// Reads one ingredient line.
-pub(super) fn read(line: &str) -> Result<Found, Unread> {
-    let (amount, words) = asked(&tokens(line));
+/// Reads one ingredient line in its language; what that does not know is looked for in the others.
+/// `document` is the language of most lines.
+pub(super) fn read(line: &str, document: Language, names: &RecipeNames) -> Result<Found, Unread> {
+    let order: &[Language] = match document {
+        _ if japanese::is_written(line) => &[Language::Japanese],
+        Language::Spanish => &[Language::Spanish, Language::English],
+        Language::English | Language::Japanese => &[Language::English, Language::Spanish],
+    };
+    let mut answers = order.iter().map(|one| read_in(line, *one, names));
+    let first = answers.next().unwrap_or(Err(Unread::NoFood));
+    let is_known = |found: &Result<Found, Unread>| found.as_ref().is_ok_and(|found| !found.own);
+    if is_known(&first) {
+        return first;
+    }
+    answers.find(is_known).unwrap_or(first)
+}
+
+fn read_in(line: &str, language: Language, names: &RecipeNames) -> Result<Found, Unread> {
+    let behind = behind_amount(line);
+    let line = match language {
+        Language::English => line.to_owned(),
+        Language::Spanish => spanish::rewritten(line),
+        Language::Japanese => japanese::rewritten(line),
+    };
+    let (amount, words) = asked(&tokens(&line), language);
     let amount = amount.ok_or(Unread::NoAmount)?;
-    let name = words.join(" ");
+    let range = amount.range;
+    let name = words.join(if language == Language::Japanese {
+        ""
+    } else {
+        " "
+    });
+    let (name, behind) = match language {
+        Language::Spanish => (spanish::name(&name), spanish::name(&behind)),
+        Language::English | Language::Japanese => (name.as_str(), behind.as_str()),
+    };
     if !name.chars().any(char::is_alphabetic) {
         return Err(Unread::NoFood);
     }
-    let (food, own) = food(&name, &behind_amount(line)).ok_or(Unread::NoFood)?;
-    let range = amount.range;
-    let found = |mass: Mass, amount| {
-        let fits = mass > Mass::ZERO;
-        fits.then_some(Found {
-            food: food.clone(),
-            own,
-            mass,
-            amount,
-            range,
-        })
-        .ok_or(Unread::OffScale)
+    let (food, own) = food(name, behind, language, names).ok_or(Unread::NoFood)?;
+    let (mass, amount) = weighed(amount, &food, name, language)?;
+    let found = Found {
+        food,
+        own,
+        mass,
+        amount,
+        range,
     };
-    match amount.unit {
-        Unit::Weight(_) => found(weight(amount).ok_or(Unread::OffScale)?, Amount::Weighed),
-        Unit::Measure(unit, times) => {
-            let number = match &food {
-                Food::Listed(listed) => Some(listed.row().number),
-                Food::Own(_) => None,
-            };
-            let each = number.and_then(|number| household::weight(number, unit));
-            let each = each.ok_or(Unread::NoWeight { unit, food: name })?;
-            let count = amount.count * times;
-            let mass = Mass::from_grams(each.grams() * count).map_err(|_| Unread::OffScale)?;
-            found(mass, Amount::Approximate { count, unit, each })
+    (mass > Mass::ZERO).then_some(found).ok_or(Unread::OffScale)
+}
+
+/// How much an amount of a food weighs, and how that was come by.
+fn weighed(
+    asked: Asked,
+    food: &Food,
+    name: &str,
+    language: Language,
+) -> Result<(Mass, Amount), Unread> {
+    let Unit::Measure(unit, times) = asked.unit else {
+        let mass = weight(asked).ok_or(Unread::OffScale)?;
+        return Ok((mass, Amount::Weighed));
+    };
+    let (each, source) = each(food, name, unit, language).ok_or_else(|| Unread::NoWeight {
+        unit,
+        food: name.to_owned(),
+    })?;
+    let count = asked.count * times;
+    let mass = Mass::from_grams(each.grams() * count).map_err(|_| Unread::OffScale)?;
+    let about = Amount::Approximate {
+        count,
+        unit,
+        each,
+        source,
+    };
+    Ok((mass, about))
+}
+
+/// What one of a measure weighs where a language is spoken, and where that was read.
+fn each(
+    food: &Food,
+    name: &str,
+    unit: MeasureUnit,
+    language: Language,
+) -> Option<(Mass, MeasureSource)> {
+    let Food::Listed(listed) = food else {
+        return None;
+    };
+    let number = listed.row().number;
+    let usda = |mass| (mass, MeasureSource::Usda);
+    let is_packet = unit == MeasureUnit::Packet;
+    match language {
+        Language::English => household::weight(number, unit).map(usda),
+        Language::Spanish if is_packet && number == spanish::CUBE_OF => {
+            let cube = Mass::from_grams(spanish::CUBE).ok()?;
+            Some((cube, MeasureSource::Practice))
+        }
+        Language::Spanish => household::metric(number, unit, spanish::CUP).map(usda),
+        // Packets of Japan have many sizes.
+        Language::Japanese if is_packet => None,
+        Language::Japanese => {
+            let kagawa = japanese::weight(number, name, unit);
+            let kagawa = kagawa.map(|mass| (mass, MeasureSource::Kagawa));
+            kagawa.or_else(|| household::metric(number, unit, japanese::CUP).map(usda))
         }
     }
 }

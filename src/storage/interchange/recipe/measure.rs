@@ -5,7 +5,7 @@ use crate::engine::quantity::Mass;
 /// A household measure.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum MeasureUnit {
-    /// A US cup.
+    /// A cup, of the size that is usual where the recipe's language is spoken.
     Cup,
     /// A tablespoon.
     Tablespoon,
@@ -42,6 +42,11 @@ const fn one(unit: MeasureUnit) -> Unit {
     Unit::Measure(unit, 1.0)
 }
 
+/// What thumb and finger take of a powder, ml: 0.3 to 0.5 ml, common practice.
+const PIZCA: f64 = 0.4;
+/// What three fingers take of a powder: a fifth of a teaspoon, common practice.
+const TSUMAMI: f64 = 0.2;
+
 /// Source: the avoirdupois ounce and pound, exact by the international agreement of 1959; the US
 /// fluid ounce of 29.5735295625 ml, pint and quart of 16 and 32 of them.
 const UNITS: &[(&[&str], Unit)] = &[
@@ -68,6 +73,35 @@ const UNITS: &[(&[&str], Unit)] = &[
             "packet", "package", "pkg", "envelope", "sachet", "pack", "cake",
         ],
         one(MeasureUnit::Packet),
+    ),
+    (&["gramo", "グラム"], grams(1.0)),
+    (&["kgs", "kilogramo", "キロ", "キログラム"], grams(1000.0)),
+    (&["mililitro", "ミリリットル"], millilitres(1.0)),
+    (&["centilitro"], millilitres(10.0)),
+    (&["decilitro"], millilitres(100.0)),
+    (&["litro", "リットル"], millilitres(1000.0)),
+    (&["taza", "カップ"], one(MeasureUnit::Cup)),
+    (
+        &["cucharada", "cda", "cdas", "大さじ"],
+        one(MeasureUnit::Tablespoon),
+    ),
+    (
+        &["cucharadita", "cdta", "cdita", "cucharilla", "小さじ"],
+        one(MeasureUnit::Teaspoon),
+    ),
+    // A glass of water: 200 ml, common practice.
+    (&["vaso"], millilitres(200.0)),
+    (&["pizca", "pellizco"], millilitres(PIZCA)),
+    (&["つまみ"], Unit::Measure(MeasureUnit::Teaspoon, TSUMAMI)),
+    (
+        &["sobre", "cubo", "cubito", "dado", "pastilla", "袋"],
+        one(MeasureUnit::Packet),
+    ),
+    (
+        &[
+            "unidad", "unidade", "ud", "uds", "個", "個分", "コ", "ケ", "玉", "本", "枚",
+        ],
+        one(MeasureUnit::Whole),
     ),
 ];
 

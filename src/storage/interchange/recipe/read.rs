@@ -5,12 +5,14 @@ use std::num::NonZeroU16;
 use super::document::{field, is_a, recipe, texts};
 use super::error::RecipeError;
 use super::line::{Found, Unread, read};
+use super::names::RecipeNames;
 use super::plain_html::{linked_data, plain};
 use super::sections::{heading, kind};
+use super::spanish;
 use crate::engine::batch::{BatchTarget, Losses};
 use crate::engine::formula::{Bread, Formula, Line, LineAt, Part, PartKind};
 use crate::engine::quantity::{Mass, Temperature};
-use crate::sheet::{Batch, HeatSettings, Sheet, plain as plain_text};
+use crate::sheet::{Batch, HeatSettings, Language, Sheet, plain as plain_text};
 use crate::storage::Json;
 use crate::storage::enum_names::PARTS;
 
@@ -73,7 +75,7 @@ const USED: [&str; 7] = [
 ///
 /// # Errors
 /// [`RecipeError`] when there is no recipe, or nothing of it can be understood.
-pub fn read_recipe(text: &str) -> Result<ReadRecipe, RecipeError> {
+pub fn read_recipe(text: &str, names: &RecipeNames) -> Result<ReadRecipe, RecipeError> {
     if text.len() > RECIPE_LIMIT {
         let bytes = text.len();
         return Err(RecipeError::TooLarge {
@@ -92,7 +94,7 @@ pub fn read_recipe(text: &str) -> Result<ReadRecipe, RecipeError> {
         match Json::parse(script) {
             Ok(tree) => {
                 if let Some(recipe) = recipe(&tree) {
-                    return understood(recipe);
+                    return understood(recipe, names);
                 }
             }
             Err((line, column)) => trouble = Some(RecipeError::NotJson { line, column }),
@@ -101,14 +103,14 @@ pub fn read_recipe(text: &str) -> Result<ReadRecipe, RecipeError> {
     Err(trouble.unwrap_or(RecipeError::NoRecipe))
 }
 
-fn understood(recipe: &Json) -> Result<ReadRecipe, RecipeError> {
+fn understood(recipe: &Json, names: &RecipeNames) -> Result<ReadRecipe, RecipeError> {
     let written = field(recipe, "recipeIngredient").or_else(|| field(recipe, "ingredients"));
     let written = texts(written);
     if written.is_empty() {
         return Err(RecipeError::NoIngredients);
     }
     let sections = sections(field(recipe, "recipeInstructions"));
-    let (parts, lines) = parts(&written, &sections);
+    let (parts, lines) = parts(&written, &sections, names);
     if parts.is_empty() {
         return Err(RecipeError::NothingUnderstood);
     }
@@ -117,7 +119,7 @@ fn understood(recipe: &Json) -> Result<ReadRecipe, RecipeError> {
     let name = plain_text::name(&name, Sheet::NAME_LENGTH);
     let sheet = Sheet {
         name: if name.is_empty() {
-            "Recipe".to_owned()
+            names.recipe.clone()
         } else {
             name
         },
@@ -163,11 +165,20 @@ fn sections(instructions: Option<&Json>) -> Vec<Heading> {
 }
 
 /// The parts of all lines that were understood, and what became of each line.
-fn parts(written: &[String], sections: &[Heading]) -> (Vec<Part>, Vec<RecipeLine>) {
+fn parts(
+    written: &[String],
+    sections: &[Heading],
+    names: &RecipeNames,
+) -> (Vec<Part>, Vec<RecipeLine>) {
     let mut parts: Vec<Part> = Vec::new();
     let mut lines = Vec::new();
+    let language = if spanish::is_written(written) {
+        Language::Spanish
+    } else {
+        Language::English
+    };
     let mut under = Heading {
-        name: "Dough".to_owned(),
+        name: names.dough.clone(),
         kind: PartKind::Final,
     };
     let mut count = 0;
@@ -181,7 +192,7 @@ fn parts(written: &[String], sections: &[Heading]) -> (Vec<Part>, Vec<RecipeLine
                 .iter()
                 .find(|one| text.ends_with(&format!(" ({})", one.name)));
             let cut = aside.and_then(|one| text.strip_suffix(&format!(" ({})", one.name)));
-            match read(cut.unwrap_or(text)) {
+            match read(cut.unwrap_or(text), language, names) {
                 Ok(found) if count < Formula::MOST_LINES => {
                     count += 1;
                     let at = place(&mut parts, aside.unwrap_or(&under), &found);

@@ -1,5 +1,6 @@
 //! Sections: which part a part of a recipe is.
 
+use super::letters::is_japanese;
 use crate::engine::formula::PartKind;
 
 /// Words that tell what becomes of a part, the more telling ones first.
@@ -13,6 +14,9 @@ const TELLING: &[(&[&str], PartKind)] = &[
             "paste",
             "porridge",
             "water roux",
+            "escaldad",
+            "湯種",
+            "湯だね",
         ],
         PartKind::Paste,
     ),
@@ -26,15 +30,67 @@ const TELLING: &[(&[&str], PartKind)] = &[
             "levain",
             "night dough",
             "pre-dough",
+            "prefermento",
+            "masa madre",
+            "esponja",
+            "中種",
+            "前種",
+            "液種",
+            "ポーリッシュ",
+            "ルヴァン",
+            "サワー種",
+            "老麺",
         ],
         PartKind::Preferment,
     ),
-    (&["wash", "brush"], PartKind::Wash),
-    (&["filling", "inside"], PartKind::Filling),
     (
         &[
-            "topping", "glaze", "icing", "frosting", "syrup", "sauce", "drizzle", "streusel",
+            "wash",
+            "brush",
+            "pincelar",
+            "pintar",
+            "つや出し",
+            "ドリュール",
+        ],
+        PartKind::Wash,
+    ),
+    (
+        &["filling", "inside", "relleno", "フィリング", "中身", "具材"],
+        PartKind::Filling,
+    ),
+    (
+        &[
+            "topping",
+            "glaze",
+            "icing",
+            "frosting",
+            "syrup",
+            "sauce",
+            "drizzle",
+            "streusel",
             "finish",
+            "cobertura",
+            "glaseado",
+            "almíbar",
+            "jarabe",
+            "salsa",
+            "トッピング",
+            "仕上げ",
+            "アイシング",
+            "シロップ",
+            "ソース",
+            "飾り",
+            "cobertura",
+            "glaseado",
+            "almíbar",
+            "jarabe",
+            "salsa",
+            "トッピング",
+            "仕上げ",
+            "アイシング",
+            "シロップ",
+            "ソース",
+            "飾り",
         ],
         PartKind::Topping,
     ),
@@ -49,18 +105,30 @@ pub(super) fn kind(name: &str) -> PartKind {
     found.map_or(PartKind::Final, |(_, kind)| *kind)
 }
 
-/// The name in a heading: "For the filling:" is "Filling"; none for a line that is no heading.
+/// What begins a heading without a colon.
+const BEGINS: [&str; 5] = ["for the ", "para la ", "para el ", "para los ", "para las "];
+
+/// The brackets and marks around a heading in Japanese.
+const MARKS: [char; 12] = [
+    '【', '】', '〈', '〉', '《', '》', '■', '◆', '●', '◎', '<', '>',
+];
+
+/// The name in a heading: "For the filling:" is "Filling", "【湯種】" is "湯種"; none for a line that is
+/// no heading.
 pub(super) fn heading(line: &str) -> Option<String> {
     let text = line.trim();
-    let ends = text.strip_suffix(':');
+    let ends = text.strip_suffix([':', '：']);
     let small = text.to_lowercase();
-    let begins = small.starts_with("for the ") && !small.contains(|c: char| c.is_ascii_digit());
-    if ends.is_none() && !begins {
+    let has_number = small.chars().any(char::is_numeric);
+    let begins = !has_number && BEGINS.iter().any(|begin| small.starts_with(begin));
+    let is_marked = !has_number && text.starts_with(MARKS) && text.chars().any(is_japanese);
+    if ends.is_none() && !begins && !is_marked {
         return None;
     }
-    let text = ends.unwrap_or(text).trim();
-    let name = ["for the ", "for "]
+    let text = ends.unwrap_or(text).trim_matches(MARKS).trim();
+    let name = BEGINS
         .iter()
+        .chain(["for ", "para "].iter())
         .find_map(|before| {
             let head = text.get(..before.len())?;
             head.eq_ignore_ascii_case(before)

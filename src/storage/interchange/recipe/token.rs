@@ -170,13 +170,12 @@ fn mixed(tokens: Vec<Token>) -> Vec<Token> {
     found
 }
 
-/// "2 - 3", "2 to 3" and "2 or 3" made one number, their middle.
+/// "2 - 3", "2 to 3" and "2 or 3", "2 a 3" and "2 o 3" made one number, their middle.
 fn ranges(tokens: Vec<Token>) -> Vec<Token> {
     let mut found: Vec<Token> = Vec::new();
     let mut left = tokens.into_iter();
     while let Some(token) = left.next() {
-        let joins =
-            matches!(&token, Token::Word(word) if matches!(word.as_str(), "-" | "to" | "or"));
+        let joins = matches!(&token, Token::Word(word) if matches!(word.as_str(), "-" | "to" | "or" | "a" | "o"));
         let (Some(Token::Number { value: low, .. }), true) = (found.last().cloned(), joins) else {
             found.push(token);
             continue;

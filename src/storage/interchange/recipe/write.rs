@@ -4,11 +4,11 @@ use serde::Serialize;
 
 use crate::engine::batch::{BatchTarget, scale};
 use crate::engine::formula::{Line, Part};
+use crate::engine::ingredients::Food;
 use crate::engine::nutrition::{Nutrient, Nutrients, energy_eu, nutrition};
 use crate::engine::quantity::{Factor, Mass};
 use crate::sheet::{Batch, Sheet};
 use crate::storage::enum_names::{PARTS, spelt};
-use crate::storage::interchange::csv::full_name;
 use crate::storage::record::json;
 
 #[derive(Serialize)]
@@ -65,14 +65,14 @@ struct Nutrition {
 }
 
 /// The sheet as a recipe, made once. `steps` has the sentences for each part, in the order of the
-/// formula. The nutrition of one piece is written where it can be worked out.
+/// formula; `called` names an ingredient. The nutrition of one piece is written where it can be worked out.
 ///
 /// Each ingredient carries the name of its part in brackets; the sections of the instructions
 /// have the same names, so that what was written can be read back whole.
 ///
 /// Source: schema.org, types `Recipe`, `HowToSection`, `HowToStep` and `NutritionInformation`.
 #[must_use]
-pub fn write_recipe(sheet: &Sheet, steps: &[Vec<String>]) -> String {
+pub fn write_recipe(sheet: &Sheet, steps: &[Vec<String>], called: fn(&Food) -> String) -> String {
     let parts = &sheet.formula.parts;
     let sections = parts.iter().enumerate();
     json(&Recipe {
@@ -81,7 +81,10 @@ pub fn write_recipe(sheet: &Sheet, steps: &[Vec<String>]) -> String {
         name: &sheet.name,
         description: &sheet.note,
         pieces: sheet.batch.pieces.to_string(),
-        ingredients: parts.iter().flat_map(ingredients).collect(),
+        ingredients: parts
+            .iter()
+            .flat_map(|part| ingredients(part, called))
+            .collect(),
         sections: sections
             .map(|(at, part)| section(part, steps.get(at).map_or(&[], Vec::as_slice)))
             .collect(),
@@ -89,9 +92,9 @@ pub fn write_recipe(sheet: &Sheet, steps: &[Vec<String>]) -> String {
     })
 }
 
-fn ingredients(part: &Part) -> impl Iterator<Item = String> + use<'_> {
-    let ingredient = |line: &Line| {
-        let (grams, food) = (line.mass.grams(), full_name(&line.food));
+fn ingredients(part: &Part, called: fn(&Food) -> String) -> impl Iterator<Item = String> {
+    let ingredient = move |line: &Line| {
+        let (grams, food) = (line.mass.grams(), called(&line.food));
         format!("{grams} g {food} ({})", part.name)
     };
     part.lines
