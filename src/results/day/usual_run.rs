@@ -1,6 +1,10 @@
-//! The run of a sheet with nothing set for the day and nothing learnt: what a visitor follows.
+//! The run and the steps of a sheet with nothing set for the day and nothing learnt: what a visitor
+//! follows.
 
+use super::bench_list::{ListedStep, bench_list};
+use super::day_results::of;
 use super::input::DayInput;
+use crate::engine::batch::Rounded;
 use crate::engine::learn::Learnt;
 use crate::results::run::Run;
 use crate::sheet::civil::Zone;
@@ -20,15 +24,48 @@ use crate::sheet::{Kitchen, Moment, Sheet};
 /// ```
 #[must_use]
 pub fn usual_run(sheet: &Sheet, kitchen: &Kitchen) -> Run {
-    let input = DayInput {
+    usual(sheet, kitchen, None, |input| input.run())
+}
+
+/// An evening, from whose six o'clock on a plan without times of its own is made. Common practice.
+const EVENING: f64 = 18.0 * 3_600_000.0;
+
+/// The steps of a sheet's batch in a kitchen, with the usual settings of the day, begun in the
+/// evening; none where there is no plan. `rounded` is the batch as the scales show it.
+///
+/// ```
+/// use softcrumb::results::day::usual_list;
+/// use softcrumb::sheet::{Kitchen, examples};
+///
+/// let (_, sheet) = examples().remove(0);
+/// let list = usual_list(&sheet, &Kitchen::default(), None);
+/// assert!(list.len() > 10);
+/// ```
+#[must_use]
+pub fn usual_list(sheet: &Sheet, kitchen: &Kitchen, rounded: Option<&Rounded>) -> Vec<ListedStep> {
+    usual(sheet, kitchen, rounded, |input| plan_list(input))
+}
+
+/// The steps of the bench by the plan of a day; none where there is no plan.
+#[must_use]
+pub fn plan_list(input: &DayInput) -> Vec<ListedStep> {
+    of(input).map_or_else(|_| Vec::new(), |results| bench_list(input, &results))
+}
+
+fn usual<T>(
+    sheet: &Sheet,
+    kitchen: &Kitchen,
+    rounded: Option<&Rounded>,
+    ask: impl FnOnce(&DayInput) -> T,
+) -> T {
+    ask(&DayInput {
         sheet,
         kitchen,
         settings: &DaySettings::default(),
         learnt: &Learnt::default(),
-        rounded: None,
+        rounded,
         zone: &Zone::default(),
-        now: Moment::default(),
+        now: Moment::from_milliseconds(EVENING).unwrap_or_default(),
         bench: None,
-    };
-    input.run()
+    })
 }
