@@ -32,7 +32,7 @@ pub struct PartWeights {
 /// What to weigh of each part that has lines.
 #[must_use]
 pub fn part_weights(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeights> {
-    let named = |at| Some(name::food(&rounded.formula.line(at)?.food));
+    let named = |at| Some(name::food_short(&rounded.formula.line(at)?.food).into_owned());
     part_weights_named(rounded, named, options)
 }
 

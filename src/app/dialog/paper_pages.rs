@@ -28,13 +28,14 @@ fn head(title: String, made: String, allergens: String) -> impl IntoView {
     }
 }
 
-/// The cautions, with the code beside them.
-fn safety(cautions: Vec<String>, code: Option<String>) -> impl IntoView {
+/// What is beside the code: notes, then the cautions.
+fn beside_code(code: Option<String>, notes: AnyView, cautions: Vec<String>) -> impl IntoView {
     let items = cautions.into_iter().map(|one| view! { <li>{one}</li> });
     view! {
-        <section class="safety">
+        <section class="beside-code">
             {code.map(|code| view! { <div class="code" inner_html=code></div> })}
-            <ul>{items.collect_view()}</ul>
+            {notes}
+            <ul class="safety">{items.collect_view()}</ul>
         </section>
     }
 }
@@ -80,14 +81,16 @@ pub fn CardPage(
     let blocks = blocks(&card.parts, paper.columns()).into_iter().map(block);
     let notes = card.notes.into_iter();
     let notes = notes.map(|(name, text)| view! { <p class="note"><b>{name}</b>": " {text}</p> });
+    let notes = view! {
+        <p class="quiet">{numbered_steps()}</p>
+        {notes.collect_view()}
+    };
     view! {
         <article class=card_class(paper)>
             {head(card.title, card.made, card.allergens)}
             {blocks.collect_view()}
             <ol class="steps">{card.steps.into_iter().map(step).collect_view()}</ol>
-            <p class="quiet">{numbered_steps()}</p>
-            {notes.collect_view()}
-            {safety(card.cautions, card.code)}
+            {beside_code(card.code, notes.into_any(), card.cautions)}
         </article>
     }
 }
@@ -106,12 +109,12 @@ pub fn SheetPage(
     });
     let tables = side_by_side.collect_view();
     let notes = sheet.notes.into_iter().map(|one| view! { <li>{one}</li> });
+    let notes = view! { <ul class="class-notes">{notes.collect_view()}</ul> };
     view! {
         <article class=SHEET_CLASS>
             {head(sheet.title, sheet.class, sheet.allergens)}
             {tables}
-            <ul class="class-notes">{notes.collect_view()}</ul>
-            {safety(sheet.cautions, sheet.code)}
+            {beside_code(sheet.code, notes.into_any(), sheet.cautions)}
         </article>
     }
 }

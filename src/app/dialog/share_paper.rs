@@ -78,7 +78,7 @@ pub fn SharePaper() -> impl IntoView {
         <h3>{tr!("On paper")}</h3>
         <div class="buttons">
             <Button label=tr!("Print the bench card (A5)") on_tap=print_cards />
-            <Button label=tr!("Print the teacher’s card (A5)") on_tap=print_teachers />
+            <Button label=tr!("Print the teacher’s card") on_tap=print_teachers />
             <Button label=tr!("Print the class sheet (A4 or Letter)") on_tap=print_sheet />
         </div>
         <div>{notices}</div>

@@ -82,7 +82,7 @@ pub fn class_bench_card(
 }
 
 /// Makes the teacher's card: what the teacher weighs, or everything together where the teacher weighs
-/// nothing; what each bench takes; bowls and oven loads.
+/// nothing; what each bench takes; the oven loads.
 #[must_use]
 pub fn teacher_card(
     sheet: &Sheet,
@@ -101,7 +101,6 @@ pub fn teacher_card(
     let benches = class.benches.iter().chain(&class.bowl);
     let taken: Vec<String> = benches.filter_map(takes).collect();
     card.note(tr!("From the teacher’s bowl"), &taken.join("\n"));
-    card.note(tr!("Bowls"), &class.bowls.join("\n"));
     let stagger = class.stagger.iter().map(|advice| advice.to_do.to_string());
     let loads: Vec<String> = class.loads.iter().cloned().chain(stagger).collect();
     card.note(tr!("Oven"), &loads.join("\n"));

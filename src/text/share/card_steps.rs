@@ -1,14 +1,15 @@
 //! The steps of the bench in sentences, as a card and a link list them.
 
 use crate::engine::formula::Formula;
-use crate::results::day::ListedStep;
+use crate::results::day::{BenchStep, ListedStep};
+use crate::results::heat::is_met;
 use crate::sheet::civil::Zone;
 use crate::text::{
     caution::Hazard,
-    day::{bench_note, caution_of, listed_sentence, running_sentence},
+    day::{caution_of, listed_sentence, running_sentence},
     format,
     format_options::FormatOptions,
-    name,
+    name, tr,
 };
 
 /// A step of the bench in sentences.
@@ -22,7 +23,7 @@ pub struct CardStep {
     pub says: String,
     /// What then runs by itself, on a timer: its name, and what to watch.
     pub runs: Vec<(String, String)>,
-    /// What it is risky for.
+    /// The caution that belongs to it, at the first of its steps.
     pub hazard: Option<Hazard>,
 }
 
@@ -38,7 +39,7 @@ pub fn card_steps(
     let one = |listed: &ListedStep| {
         let begins = listed.timed.begins;
         let mut says = listed_sentence(&listed.figures, begins, formula, zone, options);
-        if let Some(note) = bench_note(&listed.figures, options) {
+        if let Some(note) = dough_note(&listed.figures, options) {
             says = format!("{says} {note}");
         }
         let runs = listed.runs.iter().filter_map(|runs| {
@@ -54,5 +55,34 @@ pub fn card_steps(
             hazard: caution_of(listed.step.at.work),
         }
     };
-    list.iter().map(one).collect()
+    let mut told = Vec::new();
+    let mut steps: Vec<CardStep> = list.iter().map(one).collect();
+    for step in &mut steps {
+        step.hazard = step.hazard.filter(|hazard| !told.contains(hazard));
+        told.extend(step.hazard);
+    }
+    steps
+}
+
+/// How warm the dough comes off the mixer, and what to do where that is too cold.
+fn dough_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
+    let BenchStep::Mix { dough, wished, .. } = step else {
+        return None;
+    };
+    let comes = tr!(
+        "The dough comes off at {dough}.",
+        dough = format::near_temperature(*dough, options)
+    );
+    let wanted = wished.filter(|wished| *dough < *wished && !is_met(*dough, *wished));
+    Some(match wanted {
+        Some(wanted) => {
+            let advice = tr!(
+                "That is colder than the {wanted} wanted, and it will rise slowly: warm the liquid and let \
+                 what comes from the fridge stand out first.",
+                wanted = format::temperature(wanted, options)
+            );
+            format!("{comes} {advice}")
+        }
+        None => comes,
+    })
 }

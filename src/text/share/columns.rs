@@ -8,7 +8,7 @@ use crate::text::weighing::PartWeights;
 /// The fewest lines of a part that may stand alone at the end or the head of a column.
 const FEWEST: usize = 2;
 /// Rows by which a column may be longer so that no part is split.
-const WHOLE: usize = 3;
+const WHOLE: usize = 1;
 /// The most rows of a column: a page holds no more at the least type size.
 const MOST_ROWS: usize = 46;
 

@@ -13,14 +13,12 @@ const POINT: f64 = 25.4 / 72.0;
 /// One pixel of a style sheet, mm.
 const PIXEL: f64 = 25.4 / 96.0;
 /// Line height and padding of a table row, relative to the type size.
-const LINE: f64 = 1.25;
-const ROW: f64 = 1.5;
-/// Mean width of a letter relative to its size, for the widest of the usual screen fonts.
-const LETTER: f64 = 0.54;
+const LINE: f64 = 1.2;
+const ROW: f64 = 1.3;
+/// Mean width of a letter relative to its size in the usual screen fonts.
+const LETTER: f64 = 0.48;
 /// Type size of safety notes relative to the text.
 const SAFETY: f64 = 0.9;
-/// Reserve for what is only estimated, relative to the page.
-const SLACK: f64 = 0.96;
 /// Type sizes are tried in quarter points.
 const QUARTER: f64 = 4.0;
 
@@ -125,15 +123,15 @@ impl Set {
         let lines = text
             .lines()
             .map(|line| libm::ceil(float_from_usize(line.chars().count()) / letters).max(1.0));
-        (lines.sum::<f64>().max(1.0) * LINE + 0.25) * self.letter * times
+        (lines.sum::<f64>().max(1.0) * LINE + 0.1) * self.letter * times
     }
 
-    /// Height of the cautions beside the code.
-    fn cautions(&self, cautions: &[String], code: f64) -> f64 {
-        let width = self.width - code - 6.0;
+    /// Height of notes and cautions, which run around the code.
+    fn around_code(&self, notes: f64, cautions: &[String], code: f64) -> f64 {
         let each = cautions.iter();
-        let each = each.map(|caution| self.paragraph(caution, width, SAFETY));
-        (each.sum::<f64>() + self.line()).max(code)
+        let each = each.map(|caution| self.paragraph(caution, self.width, SAFETY));
+        let text = notes + each.sum::<f64>() + self.line();
+        (text + code * (code + 2.0) / self.width).max(code)
     }
 
     /// Height of a table whose names may take two lines.
@@ -141,12 +139,14 @@ impl Set {
         float_from_usize(rows) * self.letter * ROW
     }
 
+    /// Height of a step with what then runs by itself.
     fn step(&self, step: &CardStep) -> f64 {
-        let text = format!("{}: {}", step.name, step.says);
-        let runs = step.runs.iter();
-        let runs = runs
-            .map(|(name, says)| self.paragraph(&format!("{name}: {says}"), self.width * 0.94, 1.0));
-        self.paragraph(&text, self.width * 0.96, 1.0) + runs.sum::<f64>()
+        let mut text = format!("{}: {}", step.name, step.says);
+        for (name, says) in &step.runs {
+            text.push_str(name);
+            text.push_str(says);
+        }
+        self.paragraph(&text, self.width * 0.96, 1.0)
     }
 }
 
@@ -160,7 +160,7 @@ fn estimated(papers: &[Paper], height: impl Fn(&Set) -> f64) -> Fit {
             columns: float_from_usize(paper.columns()),
         };
         PageSize {
-            high: height(&set) / SLACK / PIXEL,
+            high: height(&set) / PIXEL,
             wide: width,
             room: width,
         }
@@ -177,9 +177,10 @@ pub(super) fn card(card: &BenchCard, code: f64) -> Fit {
         let notes = card.notes.iter();
         let notes =
             notes.map(|(name, note)| set.paragraph(&format!("{name}: {note}"), set.width, 1.0));
-        let head = 3.5 * set.line() + set.paragraph(&card.allergens, set.width, 1.0);
-        let lists = steps.chain(notes).sum::<f64>();
-        head + tables + lists + set.cautions(&card.cautions, code)
+        let made = format!("{} {}", card.made, card.allergens);
+        let head = 2.0 * set.line() + set.paragraph(&made, set.width, 1.0);
+        let notes = notes.sum::<f64>() + set.line();
+        head + tables + steps.sum::<f64>() + set.around_code(notes, &card.cautions, code)
     })
 }
 
@@ -198,6 +199,6 @@ pub(super) fn sheet(sheet: &ClassSheet, code: f64) -> Fit {
         let notes = notes.map(|note| set.paragraph(note, set.width * 0.9 / set.columns, 1.0));
         let notes = notes.sum::<f64>() / set.columns + 2.0 * set.line();
         let head = 3.5 * set.line() + set.paragraph(&sheet.allergens, set.width, 1.0);
-        head + wraps * set.rows(rows.sum()) + notes + set.cautions(&sheet.cautions, code)
+        head + wraps * set.rows(rows.sum()) + set.around_code(notes, &sheet.cautions, code)
     })
 }

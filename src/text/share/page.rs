@@ -34,7 +34,7 @@ pub struct BenchCard {
     pub parts: Vec<PartWeights>,
     /// The steps of the bench.
     pub steps: Vec<CardStep>,
-    /// What else is to be known, under a name: the note, bowls, oven loads.
+    /// What else is to be known, under a name: the note, the oven's loads.
     pub notes: Vec<(String, String)>,
     /// Allergens.
     pub allergens: String,
