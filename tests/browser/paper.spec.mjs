@@ -150,7 +150,10 @@ test('the card has the steps, sentences and weights of the bench', async (sessio
     seen.push({ name: plain(await day.at()), sentence: plain(await day.bench.locator('.sentence').innerText()), rows: rows.map(plain), of: Number(top.match(/of (\d+)/)[1]) });
     await day.next();
   }
-  assert.deepEqual(card.steps.map((said) => said.split(':')[0]), seen.map(({ name }) => name), 'the same steps in the same order');
+  // What waits for nothing may change places at a bench where all is begun at once.
+  const names = card.steps.map((said) => said.split(':')[0]);
+  assert.deepEqual(names.toSorted(), seen.map(({ name }) => name).toSorted(), 'the same steps');
+  assert.deepEqual([names[0], names.at(-1)], [seen[0].name, seen.at(-1).name]);
   assert.ok(seen.every(({ of }) => of === card.steps.length), 'and the same number of them');
   for (const { name, sentence, rows } of seen) {
     const said = card.steps.find((one) => one.startsWith(`${name}:`));

@@ -2,9 +2,9 @@
 
 use super::card_steps::CardStep;
 use super::card_weights::card_weights;
-use super::fit::{self, LEAST, code_side};
-use super::page::{BenchCard, Fit, Paper};
-use super::paper::{allergens_of, on_paper, with_local_rules};
+use super::fit::{self, code_side};
+use super::on_page::{UNFITTED, allergens_of, on_paper, takes, with_local_rules};
+use super::page::BenchCard;
 use super::steps::short_cautions;
 use crate::engine::batch::Rounded;
 use crate::results::batch::BatchResults;
@@ -16,13 +16,6 @@ use crate::text::{
     format_options::FormatOptions,
     name, tr,
     weighing::{self, PartWeights},
-};
-
-/// The layout before the page is measured.
-pub(super) const UNFITTED: Fit = Fit {
-    paper: Paper::A5,
-    points: LEAST,
-    one_page: true,
 };
 
 /// The steps of a bench: in figures, as the weights need them, and in sentences.
@@ -105,15 +98,6 @@ pub fn teacher_card(
     let loads: Vec<String> = class.loads.iter().cloned().chain(stagger).collect();
     card.note(tr!("Oven"), &loads.join("\n"));
     card.fitted(code)
-}
-
-/// What a bench takes from the teacher's bowl, or what stays in it.
-pub(super) fn takes(bench: &BenchView) -> Option<String> {
-    let portions = bench.portions.iter();
-    let portions: Vec<String> = portions
-        .map(|(name, shows)| format!("{name}: {shows}"))
-        .collect();
-    (!portions.is_empty()).then(|| format!("{}: {}", bench.title, portions.join("; ")))
 }
 
 fn card_of(

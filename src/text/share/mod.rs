@@ -9,6 +9,7 @@ mod columns;
 mod file_name;
 mod fit;
 mod measures;
+mod on_page;
 mod page;
 mod paper;
 mod recipe;

@@ -1,37 +1,15 @@
-//! Makes the class sheet, and what all printed pages have; says what is to be known before printing.
+//! Makes the class sheet; says what is to be known before printing.
 
-use super::card::{UNFITTED, takes};
 use super::columns::continued;
 use super::fit::{self, code_side};
+use super::on_page::{UNFITTED, allergens_of, on_paper, takes, with_local_rules};
 use super::page::{BenchCard, ClassSheet, Paper, SheetRow};
 use super::steps::cautions;
-use crate::engine::nutrition::LabelLaw;
-use crate::results::batch;
 use crate::sheet::{Pantry, Sheet};
-use crate::storage::interchange::{SquareCode, svg};
+use crate::storage::interchange::SquareCode;
 use crate::text::{
-    allergens, caution::LOCAL_RULES, class::ClassView, format, format_options::FormatOptions,
-    language::text, tr, weighing::PartWeights,
+    class::ClassView, format, format_options::FormatOptions, tr, weighing::PartWeights,
 };
-
-/// The allergens of a formula as sentences.
-pub(super) fn allergens_of(sheet: &Sheet, pantry: &Pantry) -> String {
-    let found = batch::allergens::of(&sheet.formula, pantry, LabelLaw::Eu);
-    allergens::view(&found, &sheet.formula).says
-}
-
-/// Draws a code at its size on paper.
-pub(super) fn on_paper(code: &SquareCode) -> String {
-    let side = code_side(code);
-    let size = format!("<svg width=\"{side:.1}mm\" height=\"{side:.1}mm\" ");
-    svg(code).replacen("<svg ", &size, 1)
-}
-
-/// Some cautions, then the authority that decides.
-pub(super) fn with_local_rules(mut cautions: Vec<String>) -> Vec<String> {
-    cautions.push(text(LOCAL_RULES).to_owned());
-    cautions
-}
 
 /// Warnings before printing; `None` if there are none.
 #[must_use]
