@@ -30,12 +30,11 @@ pub fn bench_cards(
     weights: &ClassWeights,
 ) -> Vec<ClassCard> {
     let benches = weights.class.benches.iter().zip(&weights.benches);
-    let cards = benches.enumerate().filter_map(|(bench, (own, rounded))| {
-        (own.students > 0).then(|| ClassCard {
-            bench,
-            sheet: with_loaves(sheet, settings, own.loaves.get()),
-            rounded: rounded.clone(),
-        })
+    let benches = benches.enumerate().filter(|(_, (own, _))| own.students > 0);
+    let cards = benches.map(|(bench, (own, rounded))| ClassCard {
+        bench,
+        sheet: with_loaves(sheet, settings, own.loaves.get()),
+        rounded: rounded.clone(),
     });
     cards.collect()
 }

@@ -43,7 +43,7 @@ const EVENING: f64 = 18.0 * 3_600_000.0;
 /// ```
 #[must_use]
 pub fn usual_list(sheet: &Sheet, kitchen: &Kitchen, rounded: Option<&Rounded>) -> Vec<ListedStep> {
-    usual(sheet, kitchen, rounded, |input| plan_list(input))
+    usual(sheet, kitchen, rounded, plan_list)
 }
 
 /// The steps of the bench by the plan of a day; none where there is no plan.

@@ -55,38 +55,40 @@ fn lasting(
     options: FormatOptions,
 ) -> Option<String> {
     let for_about = |until: Instant| format::about_minutes(until.since(begins), options);
-    Some(match step {
-        BenchStep::IntoFridge { part, until } => {
-            let own = formula.parts.get(*part);
-            tr!(
-                "{part} into the fridge, covered, for {time}.",
-                part = own.map_or("", |own| own.name.as_str()),
-                time = for_about(*until)
-            )
-        }
-        BenchStep::Stand { room, until } => tr!(
+    if let BenchStep::IntoFridge { part, until } = step {
+        let own = formula.parts.get(*part);
+        return Some(tr!(
+            "{part} into the fridge, covered, for {time}.",
+            part = own.map_or("", |own| own.name.as_str()),
+            time = for_about(*until)
+        ));
+    }
+    if let BenchStep::Stand { room, until } = step {
+        return Some(tr!(
             "It stands covered at {room} for {time}, then goes into the fridge.",
             room = format::temperature(*room, options),
             time = for_about(*until)
-        ),
-        BenchStep::Rise { which, at, between } => {
-            let [soonest, latest] = between.map(|at| at.since(begins));
-            let time = format::about_range(soonest, latest, options);
-            rise(*which, &format::temperature(*at, options), &time)
-        }
-        BenchStep::Cool {
-            core: Some(core),
-            cut,
-        } => tr!(
+        ));
+    }
+    if let BenchStep::Rise { which, at, between } = step {
+        let [soonest, latest] = between.map(|at| at.since(begins));
+        let time = format::about_range(soonest, latest, options);
+        return Some(rise(*which, &format::temperature(*at, options), &time));
+    }
+    let BenchStep::Cool { core, cut } = step else {
+        return None;
+    };
+    let time = for_about(*cut);
+    Some(match core {
+        Some(core) => tr!(
             "Out of the oven at {range} in the middle, out of the tin, onto a rack. Cut it after {time}.",
             range = format::temperature_range(core.from, core.to, options),
-            time = for_about(*cut)
+            time = time
         ),
-        BenchStep::Cool { core: None, cut } => tr!(
+        None => tr!(
             "Out of the oven, out of the tin, onto a rack. Cut it after {time}.",
-            time = for_about(*cut)
+            time = time
         ),
-        _ => return None,
     })
 }
 

@@ -4,6 +4,7 @@ use super::card_steps::CardStep;
 use super::page::{BenchCard, ClassSheet, Fit, Paper};
 use crate::engine::numerics::{first_integer, float_from_usize};
 use crate::storage::interchange::SquareCode;
+use crate::text::day::numbered_steps;
 
 /// Side of one module of a square code on paper, mm. Common practice: a phone reads 0.4 mm at arm's
 /// length.
@@ -126,12 +127,16 @@ impl Set {
         (lines.sum::<f64>().max(1.0) * LINE + 0.1) * self.letter * times
     }
 
-    /// Height of notes and cautions, which run around the code.
-    fn around_code(&self, notes: f64, cautions: &[String], code: f64) -> f64 {
-        let each = cautions.iter();
-        let each = each.map(|caution| self.paragraph(caution, self.width, SAFETY));
-        let text = notes + each.sum::<f64>() + self.line();
-        (text + code * (code + 2.0) / self.width).max(code)
+    /// Height of notes and cautions, which run around the code; `notes` is their height at a width.
+    fn around_code(&self, notes: impl Fn(f64) -> f64, cautions: &[String], code: f64) -> f64 {
+        let text = |width: f64| {
+            let each = cautions.iter();
+            let each = each.map(|caution| self.paragraph(caution, width, SAFETY));
+            notes(width) + each.sum::<f64>() + 0.5 * self.line()
+        };
+        let beside = text(self.width - code - 2.0);
+        let around = text(self.width) + code * (code + 2.0) / self.width;
+        beside.min(around).max(code)
     }
 
     /// Height of a table whose names may take two lines.
@@ -174,12 +179,14 @@ pub(super) fn card(card: &BenchCard, code: f64) -> Fit {
         // Columns do not come out even.
         let tables = set.rows(rows.sum::<usize>() + 2) * 1.04 / set.columns;
         let steps = card.steps.iter().map(|step| set.step(step));
-        let notes = card.notes.iter();
-        let notes =
-            notes.map(|(name, note)| set.paragraph(&format!("{name}: {note}"), set.width, 1.0));
+        let notes = |width: f64| {
+            let each = card.notes.iter();
+            let each =
+                each.map(|(name, note)| set.paragraph(&format!("{name}: {note}"), width, 1.0));
+            each.sum::<f64>() + set.paragraph(numbered_steps(), width, SAFETY)
+        };
         let made = format!("{} {}", card.made, card.allergens);
         let head = 2.0 * set.line() + set.paragraph(&made, set.width, 1.0);
-        let notes = notes.sum::<f64>() + set.line();
         head + tables + steps.sum::<f64>() + set.around_code(notes, &card.cautions, code)
     })
 }
@@ -199,6 +206,6 @@ pub(super) fn sheet(sheet: &ClassSheet, code: f64) -> Fit {
         let notes = notes.map(|note| set.paragraph(note, set.width * 0.9 / set.columns, 1.0));
         let notes = notes.sum::<f64>() / set.columns + 2.0 * set.line();
         let head = 3.5 * set.line() + set.paragraph(&sheet.allergens, set.width, 1.0);
-        head + wraps * set.rows(rows.sum()) + set.around_code(notes, &sheet.cautions, code)
+        head + wraps * set.rows(rows.sum()) + set.around_code(|_| notes, &sheet.cautions, code)
     })
 }
