@@ -17,6 +17,8 @@ use crate::text::{
 pub struct BenchView {
     /// "6 benches of 2 students, 2 loaves each".
     pub title: String,
+    /// Whether it is the teacher's own.
+    pub is_teachers: bool,
     /// Part by part.
     pub parts: Vec<PartWeights>,
     /// What it takes from the teacher's bowl: the part's name, and how much.
@@ -58,6 +60,7 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
             .enumerate()
             .map(|(at, (bench, rounded))| BenchView {
                 title: bench_title(bench, options),
+                is_teachers: bench.students == 0,
                 parts: weighed_only(rounded, options),
                 portions: portions(weights, at, options),
                 aids: aids(rounded, options),
@@ -65,6 +68,7 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
             .collect(),
         bowl: weights.bowl.as_ref().map(|bowl| BenchView {
             title: tr!("The teacher’s bowl, made ahead for all").to_owned(),
+            is_teachers: true,
             parts: weighed_only(bowl, options),
             portions: left(weights, options),
             aids: aids(bowl, options),

@@ -3,6 +3,8 @@
 use super::format_options::FormatOptions;
 use super::{format, name};
 use crate::engine::batch::{Divided, Losses, Pieces, Portion, Rounded, RoundedLine, ScaleReading};
+use crate::engine::formula::LineAt;
+use crate::engine::quantity::Mass;
 use crate::text::tr;
 
 /// A line of the batch as it is weighed.
@@ -23,24 +25,60 @@ pub struct PartWeights {
     pub name: String,
     /// Each ingredient with what the scale shows.
     pub lines: Vec<(String, String)>,
+    /// All of it together.
+    pub total: String,
 }
 
 /// What to weigh of each part that has lines.
 #[must_use]
 pub fn part_weights(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeights> {
+    let named = |at| Some(name::food_short(&rounded.formula.line(at)?.food).into_owned());
+    part_weights_named(rounded, named, options)
+}
+
+/// The same, each line by the name that it is given.
+#[must_use]
+pub fn part_weights_named(
+    rounded: &Rounded,
+    named: impl Fn(LineAt) -> Option<String>,
+    options: FormatOptions,
+) -> Vec<PartWeights> {
     let numbered = rounded.formula.parts.iter().enumerate();
     let all = numbered.map(|(at, part)| {
         let own = rounded.lines.iter().filter(|line| line.at.part == at);
-        let lines = own.filter_map(|own| {
-            let food = &rounded.formula.line(own.at)?.food;
-            Some((name::food(food), line(own, options).shows))
-        });
+        let lines = own.filter_map(|own| Some((named(own.at)?, line(own, options).shows)));
         PartWeights {
             name: part.name.clone(),
             lines: lines.collect(),
+            total: part_total(rounded, at, options),
         }
     });
     all.filter(|part| !part.lines.is_empty()).collect()
+}
+
+/// All of a part together, as finely as its finest scale weighs; what is too little for the scale is
+/// counted exactly.
+fn part_total(rounded: &Rounded, part: usize, options: FormatOptions) -> String {
+    let own = || rounded.lines.iter().filter(|line| line.at.part == part);
+    let finest = own().map(|line| line.division);
+    let finest = finest.fold(rounded.weighing.main, |finest, one| {
+        if one.mass() < finest.mass() {
+            one
+        } else {
+            finest
+        }
+    });
+    format::mass_weighed(shown(rounded, part), finest, options)
+}
+
+/// What is weighed of a part; exact where its scale shows nothing.
+fn shown(rounded: &Rounded, part: usize) -> Mass {
+    let own = rounded.lines.iter().filter(|line| line.at.part == part);
+    own.map(|line| match line.reading {
+        ScaleReading::AsWeighed => line.weighed,
+        ScaleReading::BelowScale => line.exact,
+    })
+    .sum()
 }
 
 /// A line of the batch as it is weighed.

@@ -93,7 +93,7 @@ async function crowded(page, parts, each = 8) {
   return JSON.stringify(record);
 }
 
-for (const [parts, paper] of [[3, 'A5'], [5, undefined], [6, 'A4']]) {
+for (const [parts, paper] of [[2, 'A5'], [4, undefined], [6, 'A4']]) {
   test(`a formula of ${parts * 8} ingredients is printed on one page, or on larger paper that is told before`, async (session) => {
     const { page } = await session.open('wide', { before: withoutPrinter });
     const out = await new Share(new AppPage(page)).open();
@@ -107,6 +107,8 @@ for (const [parts, paper] of [[3, 'A5'], [5, undefined], [6, 'A4']]) {
     const link = await out.link();
     await page.getByRole('button', { name: CARD }).click();
     await page.getByRole('article', { includeHidden: true }).waitFor({ state: 'attached' });
+    const isSmall = await page.getByRole('article', { includeHidden: true }).evaluate((one) => one.classList.contains('bench-card'));
+    assert.equal(isSmall, !large, 'it is printed on what was told');
     const card = await printed(page, large ? 'A4' : 'A5', `card-${parts * 8}`);
     if (large) await printed(page, 'Letter', `card-${parts * 8}`);
     assert.deepEqual(card.codes, [link]);

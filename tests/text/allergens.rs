@@ -4,7 +4,7 @@ use softcrumb::engine::ingredients::{Allergen, Food, Listed};
 use softcrumb::engine::nutrition::LabelLaw;
 use softcrumb::results::batch::{self, allergens as found, shopping};
 use softcrumb::sheet::{Kitchen, Pantry, Sheet, examples};
-use softcrumb::text::share::bench_card;
+use softcrumb::text::share::{CardList, bench_card};
 use softcrumb::text::{allergens, shopping as list};
 
 use super::format_options::british;
@@ -89,7 +89,11 @@ fn card_class_and_shopping_say_what_the_packet_decides() {
     let (sheet, kitchen, pantry) = (bread(), Kitchen::default(), Pantry::default());
     let results = batch::of(&sheet, kitchen.scales);
     let all = says(&sheet, &pantry);
-    let card = bench_card(&sheet, &results, &pantry, None, british()).unwrap();
+    let list = CardList {
+        list: &[],
+        steps: &[],
+    };
+    let card = bench_card(&sheet, &results, list, (&pantry, None), british()).unwrap();
     assert_eq!(card.allergens, all);
     let bought = shopping::of(&results.scaled.clone().unwrap(), &pantry).unwrap();
     let view = list::view(&bought, "", british());

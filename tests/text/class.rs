@@ -6,13 +6,14 @@ use super::errors::{out_of_range, told};
 use super::format_options::{all, british};
 use super::plain_speech::{has_figures, is_plain};
 use softcrumb::engine::batch::{BatchError, Losses};
-use softcrumb::engine::class::{ClassError, ClassSettings};
+use softcrumb::engine::class::{Ahead, ClassError, ClassSettings};
 use softcrumb::engine::nutrition::NutritionError;
 use softcrumb::engine::quantity::{Division, Mass};
 use softcrumb::engine::shopping::ShoppingError;
 use softcrumb::engine::tin::TinError;
 use softcrumb::results::batch;
-use softcrumb::sheet::{Scales, examples};
+use softcrumb::sheet::{Kitchen, Pantry, Scales, examples};
+use softcrumb::text::share::{SheetRow, class_sheet};
 use softcrumb::text::{self, caution};
 
 fn mass(grams: f64) -> Mass {
@@ -63,6 +64,76 @@ fn a_class_is_listed_bench_by_bench_and_load_by_load() {
         view.loads[1],
         "Load 2: loaves 6 to 10, in at 40\u{A0}min, out at 1\u{A0}h\u{A0}10\u{A0}min"
     );
+}
+
+/// A kitchen scale shows whole grams: what is printed of a part adds up to its sum, and every column to
+/// the last one. By definition.
+#[test]
+fn the_sums_of_the_sheet_add_up_to_the_gram() {
+    let grams = |cell: &str| -> f64 {
+        let number = cell.trim_end_matches('g').trim();
+        let number = number.replace(['\u{A0}', '\u{2007}', '\u{2008}', ','], "");
+        if cell.contains("kg") {
+            number.trim_end_matches('k').parse::<f64>().unwrap() * 1000.0
+        } else {
+            number.parse().unwrap_or(0.0)
+        }
+    };
+    for (_, sheet) in examples() {
+        for ahead in Ahead::ALL {
+            let settings = ClassSettings {
+                students: NonZeroU16::new(13).unwrap(),
+                at_bench: NonZeroU16::new(2).unwrap(),
+                ahead,
+                ..ClassSettings::default()
+            };
+            let scales = Kitchen::default().scales;
+            let found = batch::class::of(&sheet, &settings, scales);
+            let view = text::class::view(&found, british()).unwrap();
+            let paper = class_sheet(&sheet, &view, &Pantry::default(), None, british());
+            let rows: Vec<&SheetRow> = paper.tables.iter().flatten().collect();
+            let counts = [6.0, 1.0, 1.0, 1.0];
+            let mut sums = vec![0.0; paper.columns.len()];
+            for row in rows {
+                let cells: Vec<f64> = row.cells.iter().map(|cell| grams(cell)).collect();
+                let (all, own) = cells.split_last().unwrap();
+                let of_benches: f64 = own.iter().zip(counts).map(|(one, count)| one * count).sum();
+                // What a bench cannot weigh is told exactly in the last column only.
+                assert!((of_benches - all).abs() < 4.5, "{row:?}");
+                if row.is_sum {
+                    for (sum, cell) in sums.iter_mut().zip(&cells) {
+                        assert!((*sum - cell).abs() < 1.0, "{row:?}");
+                        *sum = 0.0;
+                    }
+                } else {
+                    sums.iter_mut()
+                        .zip(&cells)
+                        .for_each(|(sum, cell)| *sum += cell);
+                    if row.begins.is_some() {
+                        sums.clone_from(&cells);
+                    }
+                }
+            }
+            // Decimal signs stand below each other: every figure is as wide after its sign.
+            for column in 0..paper.columns.len() {
+                let after = |cell: &String| {
+                    let number = cell.split('\u{A0}').next().unwrap().to_owned();
+                    let number = number.replace('\u{2008}', ".");
+                    number
+                        .split_once('.')
+                        .map_or(0, |(_, digits)| digits.chars().count())
+                };
+                let figures = paper.tables.iter().flatten().map(|row| &row.cells[column]);
+                let figures =
+                    figures.filter(|cell| cell.starts_with(|one: char| one.is_ascii_digit()));
+                let places: Vec<usize> = figures
+                    .filter(|cell| !cell.contains("kg"))
+                    .map(after)
+                    .collect();
+                assert!(places.windows(2).all(|two| two[0] == two[1]), "{places:?}");
+            }
+        }
+    }
 }
 
 #[test]

@@ -9,13 +9,13 @@ use softcrumb::engine::plan::{StepAt, StepKind};
 use softcrumb::engine::quantity::{Minutes, WarmingRate};
 use softcrumb::results::batch::{self, class, class_batch};
 use softcrumb::results::day::{
-    BenchStep, DayInput, DayResults, as_the_run_bakes, bench_step, of, usual_run,
+    BenchStep, DayInput, DayResults, as_the_run_bakes, bench_step, of, plan_list, usual_run,
 };
 use softcrumb::results::heat::{HeatInput, HeatResults};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
-use softcrumb::sheet::{Kitchen, Pantry, Sheet, examples};
-use softcrumb::text::share::{bench_card, with_run};
+use softcrumb::sheet::{Kitchen, Sheet, examples};
+use softcrumb::text::share::card_steps;
 use softcrumb::text::{format, heat};
 
 /// An oven in which five bakes took a quarter longer than expected.
@@ -106,13 +106,10 @@ fn a_slow_oven_bakes_as_long_in_every_place() {
             let of_day = (input.settings, &taught);
             let run = usual_run(&sheet, input.kitchen, of_day);
             assert_eq!(run.bake_time(), results.bake);
-            let batch = batch::of(&sheet, input.kitchen.scales);
-            let card = bench_card(&sheet, &batch, &Pantry::default(), None, british()).unwrap();
-            let card = with_run(card, &sheet, &run, None, british());
-            let about = format::about_minutes(run.bake[0], british());
-            let baked = format!("Bake {about} at");
-            let mut lines = card.steps.iter().flat_map(|(_, work)| work);
-            assert!(lines.any(|line| line.contains(&baked)), "{baked}");
+            let steps = card_steps(&plan_list(input), &sheet.formula, None, british());
+            let about = format::about_minutes(results.run.bake[0], british());
+            let mut said = steps.iter().map(|step| &step.says);
+            assert!(said.any(|line| line.contains(&about)), "{about}: {steps:?}");
         });
         // On the class sheet, of what one tin of the class bakes.
         let kitchen = Kitchen::default();

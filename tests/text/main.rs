@@ -14,6 +14,7 @@
 
 mod allergens;
 mod bench;
+mod bench_card;
 mod bench_lines;
 mod bench_steps;
 mod bench_waits;

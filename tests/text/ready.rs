@@ -8,7 +8,7 @@ use softcrumb::results::batch;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::Target;
 use softcrumb::sheet::{Kitchen, Moment, Pantry, examples};
-use softcrumb::text::share::{bench_card, with_ready};
+use softcrumb::text::share::{CardList, bench_card};
 use softcrumb::text::{day, format};
 
 fn in_hours(hours: i64) -> Moment {
@@ -66,13 +66,14 @@ fn calendar_and_paper_say_the_same_sentence_once() {
     assert_eq!(with.len(), 1);
     assert_eq!(with[0].ends, results.solved.table);
     let batch = batch::of(&sheet, Kitchen::default().scales);
-    let card = bench_card(&sheet, &batch, &Pantry::default(), None, british()).unwrap();
-    let card = with_ready(card, said.clone(), None);
-    assert!(
-        card.steps
-            .iter()
-            .any(|(_, work)| work == std::slice::from_ref(&said))
-    );
+    let list = CardList {
+        list: &[],
+        steps: &[],
+    };
+    let pantry = Pantry::default();
+    let card = bench_card(&sheet, &batch, list, (&pantry, None), british()).unwrap();
+    let card = card.with_ready(&said, None);
+    assert!(card.notes.iter().any(|(_, note)| *note == said));
     assert!(card.fit.one_page);
 }
 

@@ -6,6 +6,7 @@ mod import_file;
 mod import_recipe;
 mod line_menu;
 mod own_food;
+mod paper_content;
 mod paper_pages;
 mod part_menu;
 mod picked;

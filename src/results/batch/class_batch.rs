@@ -51,6 +51,29 @@ pub fn of_bench(sheet: &Sheet, settings: &ClassSettings) -> Batch {
     )
 }
 
+/// The batch of one bench that makes so many loaves, each divided as a loaf of the formula is.
+///
+/// ```
+/// use std::num::NonZeroU16;
+///
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::{class_batch, scale};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, mut sheet) = examples().remove(0);
+/// let three = NonZeroU16::new(3).unwrap();
+/// sheet.batch = class_batch::of_loaves(&sheet, &ClassSettings::default(), three);
+/// assert!((scale(&sheet).unwrap().needed.grams() - 3.0 * 450.0).abs() < 1e-6);
+/// ```
+#[must_use]
+pub fn of_loaves(sheet: &Sheet, settings: &ClassSettings, loaves: NonZeroU16) -> Batch {
+    let whole = BatchTarget::Pieces {
+        count: loaves,
+        each: settings.loaf,
+    };
+    in_loaves(sheet, settings, loaves.get().into(), whole)
+}
+
 /// The batch of so many loaves of the class; by the target `whole`, which counts a loaf as a piece,
 /// where a loaf is one piece.
 fn in_loaves(sheet: &Sheet, settings: &ClassSettings, loaves: u32, whole: BatchTarget) -> Batch {

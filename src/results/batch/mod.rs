@@ -7,6 +7,7 @@ pub mod allergens;
 mod batch_results;
 pub mod class;
 pub mod class_batch;
+pub mod class_cards;
 pub mod dividing;
 pub mod nutrition;
 pub mod shopping;

@@ -1,55 +1,11 @@
 //! The course of a bake at the bench: what is to be done now, and what runs beside it.
 
+use super::bench_order::{Doing, bench_order, doing};
 use super::day_results::DayResults;
-use crate::engine::plan::{Step, StepAt, StepKind, Timed};
+use crate::engine::plan::{Step, StepAt, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, Timer};
-
-/// Who begins and ends a kind of step at the bench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Doing {
-    /// The baker's hands, until it is done.
-    ByHand,
-    /// The baker sets it going; it runs beside other work.
-    SetGoing,
-    /// It begins when the work before it is done, and runs beside other work.
-    ByItself,
-}
-
-/// Who begins and ends a kind of step.
-#[must_use]
-pub const fn doing(kind: StepKind) -> Doing {
-    match kind {
-        StepKind::CoolPaste
-        | StepKind::ChillPaste
-        | StepKind::ChillPreferment
-        | StepKind::WarmUp
-        | StepKind::Preheat
-        | StepKind::Bake
-        | StepKind::Cool
-        | StepKind::Refill
-        | StepKind::LaterBake => Doing::SetGoing,
-        StepKind::StandPreferment
-        | StepKind::Bulk
-        | StepKind::Rest
-        | StepKind::Proof
-        | StepKind::LaterProof => Doing::ByItself,
-        StepKind::Scald
-        | StepKind::MixPreferment
-        | StepKind::Mix
-        | StepKind::ButterIn
-        | StepKind::Divide
-        | StepKind::Round
-        | StepKind::Shape
-        | StepKind::Tin
-        | StepKind::Melt
-        | StepKind::Drizzle
-        | StepKind::Brush
-        | StepKind::Own
-        | StepKind::LaterDough => Doing::ByHand,
-    }
-}
 
 /// What the bench shows.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -149,11 +105,7 @@ pub(super) struct Course<'c> {
 impl<'c> Course<'c> {
     /// The steps that the baker does or sets going, by their times.
     fn order(self) -> Vec<StepAt> {
-        let steps = self.results.order.iter();
-        let steps = steps.filter_map(|place| Some(self.results.plan.steps().get(*place)?.at));
-        steps
-            .filter(|at| doing(at.work) != Doing::ByItself)
-            .collect()
+        bench_order(self.results)
     }
 
     /// The steps that begin when the work before them is done.

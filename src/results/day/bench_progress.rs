@@ -1,6 +1,7 @@
 //! What *Done*, *Begin it now* and *Back* do at the bench.
 
-use super::bench_course::{Course, Doing, bench_screen, doing};
+use super::bench_course::{Course, bench_screen};
+use super::bench_order::{Doing, doing};
 use super::day_results::DayResults;
 use crate::engine::plan::{Step, StepAt, StepKind};
 use crate::engine::quantity::Minutes;

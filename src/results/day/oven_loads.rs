@@ -62,8 +62,8 @@ pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
     oven(loaves, class.oven).ok()
 }
 
-/// The settings of a class whose loads bake as long as the run of its loaves says, in this kitchen:
-/// and as the log has taught of it: the minutes of the bench card.
+/// The settings of a class whose loads bake as long as the run of its loaves says in this kitchen and
+/// as the log has taught of it: the minutes of the bench card.
 ///
 /// ```
 /// use softcrumb::engine::{class::ClassSettings, learn::Learnt};

@@ -5,6 +5,7 @@ mod answer;
 mod before_mixing;
 mod bench;
 mod bench_ahead;
+mod bench_lasting;
 mod bench_oven;
 mod bench_pieces;
 mod bench_step;
@@ -29,6 +30,7 @@ pub use answer::{
 };
 pub use before_mixing::before_mixing;
 pub use bench::{addition, dough_deviation, timer, weighing_effect};
+pub use bench_lasting::{listed_sentence, numbered_steps, running_sentence};
 pub use bench_step::{bench_meanwhile, bench_note, bench_sentence};
 pub use bench_wait::{
     all_of_part, crust, findings, in_the_bowl, nothing_until, step_number, summary_figure,

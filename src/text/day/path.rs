@@ -49,11 +49,11 @@ pub fn rise_working(results: &DayResults, which: WhichRise) -> Vec<WorkingLine> 
     lines
 }
 
-/// How long the bulk rise takes, most likely, on one line: "52 min", "2:50 h".
+/// How long the bulk rise takes, most likely, on one line: "52 min", "2 h 50 min".
 #[must_use]
 pub fn bulk(results: &DayResults, options: FormatOptions) -> String {
     match &results.run.rises.bulk {
-        Ok(risen) => format::hours(risen.due, options),
+        Ok(risen) => format::minutes(risen.due, options),
         Err(_) => "–".to_owned(),
     }
 }

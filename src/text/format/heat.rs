@@ -38,35 +38,28 @@ pub fn minutes(time: Minutes, options: FormatOptions) -> String {
     time.replace(' ', "\u{A0}")
 }
 
-/// A time on one narrow line: "52 min", "2:50 h".
-#[must_use]
-pub fn hours(time: Minutes, options: FormatOptions) -> String {
-    let whole = libm::round(time.minutes());
-    if whole < HOURS_FROM {
-        return minutes(time, options);
-    }
-    let hours = libm::floor(whole / 60.0);
-    let over = plain(whole - hours * 60.0, 0, options.numbers);
-    let time = tr!(
-        "{hours}:{minutes} h",
-        hours = plain(hours, 0, options.numbers),
-        minutes = format!("{over:0>2}")
-    );
-    time.replace(' ', "\u{A0}")
-}
-
 /// A time as a baker can keep it: to the minute below ten, to five minutes below an hour, to
 /// ten above.
 #[must_use]
 pub fn about_minutes(time: Minutes, options: FormatOptions) -> String {
+    minutes(about(time), options)
+}
+
+/// A range of times as a baker can keep it: "1 h 10 min to 1 h 50 min".
+#[must_use]
+pub fn about_range(low: Minutes, high: Minutes, options: FormatOptions) -> String {
+    minutes_range(about(low), about(high), options)
+}
+
+/// The next time that a baker can keep.
+fn about(time: Minutes) -> Minutes {
     let exact = time.minutes();
     let step = match exact {
         small if small < 10.0 => 1.0,
         middle if middle < 60.0 => 5.0,
         _ => 10.0,
     };
-    let near = Minutes::from_minutes(libm::ceil(exact / step) * step);
-    minutes(near.unwrap_or(time), options)
+    Minutes::from_minutes(libm::ceil(exact / step) * step).unwrap_or(time)
 }
 
 /// A range of minutes: "22 to 31 min", "50 min to 1 h 20 min".

@@ -3,6 +3,7 @@
 //! A figure is printed with the digits it deserves, by the user's format options, with a
 //! no-break space before its unit. What is rounded here is never used in a calculation.
 
+mod aligned;
 mod bought;
 mod boxed;
 mod change;
@@ -11,6 +12,7 @@ mod figure;
 mod heat;
 mod quantity;
 
+pub use aligned::in_line;
 pub use bought::{
     box_money, box_room, declared, declared_energy, millimetres, money, room, volume,
 };
@@ -27,8 +29,8 @@ pub use clock::{
 };
 pub use figure::{figure, plain, significant};
 pub use heat::{
-    about_minutes, about_temperature, altitude, box_altitude, box_degrees, box_minutes,
-    box_pressure, box_thickness, box_warming_rate, degrees_off, heat, hours, minutes,
+    about_minutes, about_range, about_temperature, altitude, box_altitude, box_degrees,
+    box_minutes, box_pressure, box_thickness, box_warming_rate, degrees_off, heat, minutes,
     minutes_range, near_temperature, pressure, rate_symbol, thickness, warming_rate,
 };
 pub use quantity::{

@@ -1,39 +1,29 @@
-//! The printed pages: the content of a bench card and a class sheet, and their layout.
+//! The printed pages: the content of a card and of a class sheet, and their layout.
 
+use super::card_steps::CardStep;
 use crate::text::weighing::PartWeights;
-
-/// Type size of a page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum TypeSize {
-    /// Large.
-    Roomy,
-    /// Medium.
-    Close,
-    /// The smallest that is legible at the bench.
-    Closest,
-}
 
 /// A sheet of paper.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Paper {
-    /// A5, for the bench card.
+    /// A5, for a card.
     A5,
     /// The area that A4 and Letter share.
     A4,
 }
 
 /// Layout of a page.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fit {
     /// Paper size.
     pub paper: Paper,
-    /// Type size.
-    pub type_size: TypeSize,
+    /// Type size, points.
+    pub points: f64,
     /// Whether everything fits on one page.
     pub one_page: bool,
 }
 
-/// A bench card.
+/// A card: of a bench or of the teacher.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BenchCard {
     /// The formula's name.
@@ -42,8 +32,10 @@ pub struct BenchCard {
     pub made: String,
     /// Weights, part by part.
     pub parts: Vec<PartWeights>,
-    /// Steps, part by part.
-    pub steps: Vec<(String, Vec<String>)>,
+    /// The steps of the bench.
+    pub steps: Vec<CardStep>,
+    /// What else is to be known, under a name: the note, the oven's loads.
+    pub notes: Vec<(String, String)>,
     /// Allergens.
     pub allergens: String,
     /// Cautions.
@@ -57,12 +49,15 @@ pub struct BenchCard {
 /// A row of the class sheet.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct SheetRow {
-    /// Name of the part that begins here.
+    /// Name of the part that begins here, or goes on.
     pub begins: Option<String>,
     /// The ingredient.
     pub food: String,
-    /// Weight for each kind of bench, then the total.
+    /// Weight for each kind of bench, then the total; one is written like the other, so that their
+    /// decimal signs stand below each other.
     pub cells: Vec<String>,
+    /// Whether it is the sum of its part.
+    pub is_sum: bool,
 }
 
 /// A class sheet.

@@ -1,114 +1,15 @@
-//! Makes the printed pages: the bench card and the class sheet, each on one page.
+//! Makes the class sheet; says what is to be known before printing.
 
+use super::columns::continued;
 use super::fit::{self, code_side};
-use super::page::{BenchCard, ClassSheet, Fit, Paper, SheetRow, TypeSize};
-use super::run_steps::run_steps;
-use super::steps::{cautions, work};
-use crate::engine::nutrition::LabelLaw;
-use crate::results::batch::{self, BatchResults};
-use crate::results::run::Run;
+use super::on_page::{UNFITTED, allergens_of, on_paper, takes, with_local_rules};
+use super::page::{BenchCard, ClassSheet, Paper, SheetRow};
+use super::steps::cautions;
 use crate::sheet::{Pantry, Sheet};
-use crate::storage::interchange::{SquareCode, svg};
+use crate::storage::interchange::SquareCode;
 use crate::text::{
-    allergens,
-    caution::LOCAL_RULES,
-    class::{BenchView, ClassView},
-    format_options::FormatOptions,
-    language::text,
-    name, tr,
-    weighing::{self, PartWeights, part_weights},
+    class::ClassView, format, format_options::FormatOptions, tr, weighing::PartWeights,
 };
-
-/// The layout before the page is measured.
-const ROOMY: Fit = Fit {
-    paper: Paper::A5,
-    type_size: TypeSize::Roomy,
-    one_page: true,
-};
-
-/// Makes the bench card of a batch, with the square code of its link; none where there is no batch.
-#[must_use]
-pub fn bench_card(
-    sheet: &Sheet,
-    batch: &BatchResults,
-    pantry: &Pantry,
-    code: Option<&SquareCode>,
-    options: FormatOptions,
-) -> Option<BenchCard> {
-    let scaled = batch.scaled.as_ref().ok()?;
-    let rounded = batch.rounded.as_ref()?;
-    let steps: Vec<(String, Vec<String>)> = sheet
-        .formula
-        .parts
-        .iter()
-        .zip(work(sheet))
-        .map(|(part, work)| (part.name.clone(), work))
-        .collect();
-    let mut card = BenchCard {
-        title: sheet.name.clone(),
-        made: [
-            name::bread(sheet.bread).to_owned(),
-            weighing::pieces(&scaled.pieces, options),
-        ]
-        .join(tr!(", ")),
-        allergens: allergens_of(sheet, pantry),
-        cautions: all_cautions(sheet, options),
-        code: code.map(on_paper),
-        fit: ROOMY,
-        parts: part_weights(rounded, options),
-        steps,
-    };
-    card.fit = fit::card(&card, code.map_or(0.0, code_side));
-    Some(card)
-}
-
-/// The card of a plan: it says between when the bread is ready.
-#[must_use]
-pub fn with_ready(mut card: BenchCard, ready: String, code: Option<&SquareCode>) -> BenchCard {
-    card.steps.push((tr!("Ready").to_owned(), vec![ready]));
-    card.fit = fit::card(&card, code.map_or(0.0, code_side));
-    card
-}
-
-/// The card with temperatures and times of its steps, and the note of its formula.
-#[must_use]
-pub fn with_run(
-    mut card: BenchCard,
-    sheet: &Sheet,
-    run: &Run,
-    code: Option<&SquareCode>,
-    options: FormatOptions,
-) -> BenchCard {
-    for ((_, work), said) in card.steps.iter_mut().zip(run_steps(sheet, run, options)) {
-        work.extend(said);
-    }
-    if !sheet.note.is_empty() {
-        let note = (tr!("Note").to_owned(), vec![sheet.note.clone()]);
-        card.steps.push(note);
-    }
-    card.fit = fit::card(&card, code.map_or(0.0, code_side));
-    card
-}
-
-/// The allergens of a formula as sentences.
-fn allergens_of(sheet: &Sheet, pantry: &Pantry) -> String {
-    let found = batch::allergens::of(&sheet.formula, pantry, LabelLaw::Eu);
-    allergens::view(&found, &sheet.formula).says
-}
-
-/// Draws a code at its size on paper.
-fn on_paper(code: &SquareCode) -> String {
-    let side = code_side(code);
-    let size = format!("<svg width=\"{side:.1}mm\" height=\"{side:.1}mm\" ");
-    svg(code).replacen("<svg ", &size, 1)
-}
-
-/// Lists the cautions of all parts, each once, then the authority that decides.
-fn all_cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
-    let mut all = cautions(sheet, options);
-    all.push(text(LOCAL_RULES).to_owned());
-    all
-}
 
 /// Warnings before printing; `None` if there are none.
 #[must_use]
@@ -158,8 +59,9 @@ pub fn class_sheet(
         .collect();
     columns.extend(view.bowl.iter().map(|bowl| bowl.title.clone()));
     columns.push(tr!("Everything together").to_owned());
-    let rows = rows(view);
-    let mut notes = taken(view);
+    let rows = rows(view, options);
+    let all = view.benches.iter().chain(&view.bowl);
+    let mut notes: Vec<String> = all.filter_map(takes).collect();
     notes.extend(view.bowls.iter().cloned());
     notes.extend(view.loads.iter().cloned());
     notes.extend(view.stagger.iter().map(|advice| advice.to_do.to_string()));
@@ -168,9 +70,9 @@ pub fn class_sheet(
         class: view.title.clone(),
         columns,
         allergens: allergens_of(sheet, pantry),
-        cautions: all_cautions(sheet, options),
+        cautions: with_local_rules(cautions(sheet, options)),
         code: code.map(on_paper),
-        fit: ROOMY,
+        fit: UNFITTED,
         tables: side_by_side(rows),
         notes,
     };
@@ -178,55 +80,83 @@ pub fn class_sheet(
     paper
 }
 
-/// Splits the rows into one table or two; the second repeats the name of its part.
+/// Rows of a table of a page: what is more makes further tables, two side by side.
+const MOST_OF_PAGE: usize = 44;
+
+/// Splits the rows into one table, or tables side by side; each begins with the name of its part.
 fn side_by_side(mut rows: Vec<SheetRow>) -> Vec<Vec<SheetRow>> {
     if rows.len() <= MOST_ROWS {
         return vec![rows];
     }
-    let half = rows.len().div_ceil(2);
-    let first_half = rows.iter().take(half + 1);
-    let part = first_half.filter_map(|row| row.begins.clone()).next_back();
-    let mut second = rows.split_off(half);
-    if let Some(first) = second.first_mut() {
-        first.begins = first.begins.take().or(part);
+    let half = rows.len().div_ceil(2).min(MOST_OF_PAGE);
+    let mut tables = Vec::new();
+    while !rows.is_empty() {
+        let mut at = half.min(rows.len());
+        // A sum stays with its part.
+        if rows.get(at).is_some_and(|row| row.is_sum) {
+            at = at.saturating_add(1);
+        }
+        let part = rows.iter().take(at);
+        let part = part.filter_map(|row| row.begins.clone()).next_back();
+        let mut next = rows.split_off(at);
+        if let Some(first) = next.first_mut() {
+            let goes_on = part.map(|part| {
+                if part.ends_with(&continued("")) {
+                    part
+                } else {
+                    continued(&part)
+                }
+            });
+            first.begins = first.begins.take().or(goes_on);
+        }
+        tables.push(rows);
+        rows = next;
     }
-    vec![rows, second]
+    tables
 }
 
-/// What each bench takes from the teacher's bowl, and what stays in it.
-fn taken(view: &ClassView) -> Vec<String> {
-    let all = view.benches.iter().chain(&view.bowl);
-    let of = |bench: &BenchView| {
-        let portions = bench.portions.iter();
-        let portions: Vec<String> = portions
-            .map(|(name, shows)| format!("{name}: {shows}"))
-            .collect();
-        (!portions.is_empty()).then(|| format!("{}: {}", bench.title, portions.join(tr!("; "))))
-    };
-    all.filter_map(of).collect()
-}
-
-fn rows(view: &ClassView) -> Vec<SheetRow> {
+fn rows(view: &ClassView, options: FormatOptions) -> Vec<SheetRow> {
+    let benches = || view.benches.iter().chain(&view.bowl);
     let mut rows = Vec::new();
     for part in &view.total {
+        let own = |parts: &[PartWeights]| parts.iter().find(|own| own.name == part.name).cloned();
         for (line, (food, total)) in part.lines.iter().enumerate() {
             let of = |parts: &[PartWeights]| {
-                let own = parts.iter().find(|own| own.name == part.name);
-                let found = own.and_then(|part| part.lines.get(line));
-                found.map(|(_, shows)| shows.clone()).unwrap_or_default()
+                let found = own(parts)?.lines.get(line)?.1.clone();
+                Some(found)
             };
-            let mut cells: Vec<String> = view
-                .benches
-                .iter()
-                .chain(&view.bowl)
-                .map(|bench| of(&bench.parts))
-                .collect();
-            cells.push(total.clone());
+            let cells = benches().map(|bench| of(&bench.parts).unwrap_or_default());
             rows.push(SheetRow {
                 begins: (line == 0).then(|| part.name.clone()),
                 food: food.clone(),
-                cells,
+                cells: cells.chain([total.clone()]).collect(),
+                is_sum: false,
             });
+        }
+        if part.lines.len() > 1 {
+            let sums = benches().map(|bench| own(&bench.parts).map(|own| own.total));
+            let sums = sums.map(Option::unwrap_or_default);
+            rows.push(SheetRow {
+                begins: None,
+                food: tr!("In all").to_owned(),
+                cells: sums.chain([part.total.clone()]).collect(),
+                is_sum: true,
+            });
+        }
+    }
+    in_line(rows, options)
+}
+
+/// The rows with the decimal signs of each column below each other.
+fn in_line(mut rows: Vec<SheetRow>, options: FormatOptions) -> Vec<SheetRow> {
+    let columns = rows.first().map_or(0, |row| row.cells.len());
+    for column in 0..columns {
+        let cells = rows.iter().filter_map(|row| row.cells.get(column).cloned());
+        let written = format::in_line(&cells.collect::<Vec<_>>(), options);
+        for (row, written) in rows.iter_mut().zip(written) {
+            if let Some(cell) = row.cells.get_mut(column) {
+                *cell = written;
+            }
         }
     }
     rows

@@ -3,7 +3,7 @@
 use crate::engine::formula::{Part, PartKind};
 use crate::sheet::Sheet;
 use crate::text::{
-    caution::{Hazard, safety},
+    caution::{Hazard, safety, safety_line},
     chart::listed,
     format_options::FormatOptions,
     tr,
@@ -36,12 +36,23 @@ pub fn work(sheet: &Sheet) -> Vec<Vec<String>> {
 
 /// Returns the cautions of all parts, each once, in the order of the work.
 pub(super) fn cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
-    let wanted = |step: &Hazard| {
+    let all = hazards(sheet);
+    all.map(|step| safety(step, options).sentence()).collect()
+}
+
+/// The same, a line each.
+pub(super) fn short_cautions(sheet: &Sheet, options: FormatOptions) -> Vec<String> {
+    let all = hazards(sheet);
+    all.map(|step| format!("{}.", safety_line(step, options)))
+        .collect()
+}
+
+fn hazards(sheet: &Sheet) -> impl Iterator<Item = Hazard> {
+    let wanted = move |step: &Hazard| {
         let mut parts = sheet.formula.parts.iter();
         parts.any(|part| hazards_of(part.kind).contains(step))
     };
-    let all = Hazard::ALL.into_iter().filter(wanted);
-    all.map(|step| safety(step, options).sentence()).collect()
+    Hazard::ALL.into_iter().filter(wanted)
 }
 
 /// The cautions of a kind of part.

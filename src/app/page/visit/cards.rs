@@ -3,23 +3,25 @@
 use leptos::prelude::*;
 
 use super::how_many::HowMany;
-use super::steps::StepsCard;
+use super::steps::{StepsCard, usual_steps};
 use crate::app::browser::{offline, storage};
 use crate::app::page::{BatchContext, WeighingAids};
 use crate::app::part::{Button, weigh_row, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
+use crate::results::day::ListedStep;
 use crate::storage::key;
-use crate::text::share::{bench_card, in_cups};
+use crate::text::share::{CardList, bench_card, in_cups};
 use crate::text::{notice, tr};
 
 /// What a visitor sees first.
 #[component]
 pub fn VisitCards() -> impl IntoView {
+    let list = usual_steps();
     view! {
         <div class="newspaper visit">
             <HowMany />
-            <WeighCard />
-            <StepsCard />
+            <WeighCard list />
+            <StepsCard list />
             <HandedCard />
         </div>
     }
@@ -61,15 +63,23 @@ fn HandedCard() -> impl IntoView {
 
 /// What to weigh for the batch, and what must be named.
 #[component]
-fn WeighCard() -> impl IntoView {
+fn WeighCard(
+    /// The steps of the bench, once they are known.
+    list: RwSignal<Option<Vec<ListedStep>>>,
+) -> impl IntoView {
     let state = use_app_state();
     let (context, workspace) = (BatchContext::from_context(), WorkspaceStore::from_context());
     let card = memo(move || {
         let (sheet, options) = (state.current(), state.options.get());
+        let list = list.get().unwrap_or_default();
+        let list = CardList {
+            list: &list,
+            steps: &[],
+        };
         context.results.with(|batch| {
             workspace
                 .pantry
-                .with(|pantry| bench_card(&sheet, batch, pantry, None, options))
+                .with(|pantry| bench_card(&sheet, batch, list, (pantry, None), options))
         })
     });
     move || {

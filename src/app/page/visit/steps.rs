@@ -1,55 +1,48 @@
-//! The steps of a visit with their temperatures and times, and the teacher's note.
+//! The steps of a visit as the bench has them, with their temperatures and times, and the teacher's
+//! note.
 
 use leptos::prelude::*;
 
 use crate::app::part::SafetyLine;
 use crate::app::state::{after_frame, memo, use_app_state};
-use crate::engine::formula::PartKind;
-use crate::engine::learn::Learnt;
-use crate::results::day::usual_run;
-use crate::results::run::Run;
-use crate::sheet::day::DaySettings;
+use crate::results::batch;
+use crate::results::day::{ListedStep, usual_list};
 use crate::sheet::{Kitchen, Sheet};
-use crate::text::caution::Hazard;
-use crate::text::share::{hazards_of, run_steps, work};
-use crate::text::{format, tr};
+use crate::text::share::{CardStep, card_steps};
+use crate::text::{day as day_text, format, tr};
 
-/// What to do, part by part: the temperatures and times come a frame later.
-#[component]
-pub fn StepsCard() -> impl IntoView {
+/// The steps of the bench for the sheet that is shown: they come a frame later.
+pub fn usual_steps() -> RwSignal<Option<Vec<ListedStep>>> {
     let state = use_app_state();
     let asked = memo(move || Some(((*state.current()).clone(), state.kitchen.get())));
-    let run = after_frame(asked, |(sheet, kitchen): &(Sheet, Kitchen)| {
-        Some(usual_run(
-            sheet,
-            kitchen,
-            (&DaySettings::default(), &Learnt::default()),
-        ))
-    });
+    after_frame(asked, |(sheet, kitchen): &(Sheet, Kitchen)| {
+        let made = batch::of(sheet, kitchen.scales);
+        Some(usual_list(sheet, kitchen, made.rounded.as_ref()))
+    })
+}
+
+/// What to do, step by step.
+#[component]
+pub fn StepsCard(
+    /// The steps of the bench, once they are known.
+    list: RwSignal<Option<Vec<ListedStep>>>,
+) -> impl IntoView {
+    let state = use_app_state();
     let rows = memo(move || {
         let options = state.options.get();
-        state.with(|sheet| {
-            let said = run.with(|run| {
-                let run: Option<&Run> = run.as_ref();
-                run.map(|run| run_steps(sheet, run, options))
-                    .unwrap_or_default()
-            });
-            let parts = sheet.formula.parts.iter().zip(work(sheet)).enumerate();
-            parts
-                .map(|(at, (part, mut steps))| {
-                    steps.extend(said.get(at).cloned().unwrap_or_default());
-                    (part.name.clone(), part.kind, steps)
-                })
-                .collect::<Vec<_>>()
-        })
+        let list = list.get().unwrap_or_default();
+        state.with(|sheet| card_steps(&list, &sheet.formula, None, options))
     });
-    let line = |step: Hazard| view! { <SafetyLine step /> };
-    let part = move |(name, kind, steps): (String, PartKind, Vec<String>)| {
-        let steps = steps.into_iter().map(|step| view! { <li>{step}</li> });
+    let running = |(name, says): (String, String)| {
+        view! { <p class="runs"><b>{name}</b>": " {says}</p> }
+    };
+    let one = move |step: CardStep| {
         view! {
-            <h3>{name}</h3>
-            <ol>{steps.collect_view()}</ol>
-            {hazards_of(kind).iter().copied().map(line).collect_view()}
+            <li>
+                <b>{step.name}</b>": " {step.says}
+                {step.runs.into_iter().map(running).collect_view()}
+                {step.hazard.map(|step| view! { <SafetyLine step /> })}
+            </li>
         }
     };
     let kitchen = memo(move || {
@@ -78,7 +71,8 @@ pub fn StepsCard() -> impl IntoView {
             </header>
             <div class="body what-to-do">
                 <p class="quiet">{kitchen}</p>
-                {move || rows.get().into_iter().map(part).collect_view()}
+                <p class="quiet">{day_text::numbered_steps()}</p>
+                <ol>{move || rows.get().into_iter().map(one).collect_view()}</ol>
             </div>
         </section>
     }
