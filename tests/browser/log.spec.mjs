@@ -191,7 +191,7 @@ test('a summary is read on a phone line by line, and nothing of it is cut', asyn
     assert.equal(cut, false);
     assert.ok(right <= 360);
   }
-  assert.deepEqual(await axe(page), []);
+  assert.deepEqual(await breaches(page), []);
 });
 
 test('of a long log each bake is found, newest first, and none is cut on a phone', async (session) => {
