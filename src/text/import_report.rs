@@ -7,7 +7,7 @@ use crate::text::{chart::listed, tr};
 #[must_use]
 pub fn formulas_imported(formulas: usize) -> String {
     match formulas {
-        0 => tr!("No formula in this file could be taken in.").to_owned(),
+        0 => tr!("No formula in this file could be imported.").to_owned(),
         1 => tr!("One formula is on your shelf, and open.").to_owned(),
         many => tr!(
             "{many} formulas are on your shelf; the first is open.",

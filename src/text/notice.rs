@@ -15,8 +15,7 @@ pub fn language_not_loaded() -> &'static str {
 #[must_use]
 pub fn storage_blocked() -> &'static str {
     tr!(
-        "This browser keeps nothing for this page, so changes last only until it is closed. Save the \
-     formula to a file, or allow the page to keep data."
+        "This browser saves nothing for this page, so changes last only until it is closed. Save the formula to a file, or allow the page to store data."
     )
 }
 
@@ -24,8 +23,7 @@ pub fn storage_blocked() -> &'static str {
 #[must_use]
 pub fn storage_full() -> &'static str {
     tr!(
-        "There is no room left to keep the last change. Save the formula to a file, then empty the \
-     bin or delete what you no longer need."
+        "There is no room left to save the last change. Save the formula to a file, then empty the bin or delete what you no longer need."
     )
 }
 
@@ -33,8 +31,7 @@ pub fn storage_full() -> &'static str {
 #[must_use]
 pub fn storage_damaged() -> &'static str {
     tr!(
-        "Something kept here was damaged and cannot be opened. It is left as it is: save it to a file \
-     before you clear it."
+        "Something saved here is damaged and cannot be opened. It is left as it is: save it to a file before you clear it."
     )
 }
 
@@ -42,8 +39,7 @@ pub fn storage_damaged() -> &'static str {
 #[must_use]
 pub fn storage_newer() -> &'static str {
     tr!(
-        "What is kept here was written by a newer release, and is left as it is. Reload the page to \
-     bring the app up to date."
+        "What is saved here was written by a newer release, and is left as it is. Reload the page to bring the app up to date."
     )
 }
 
@@ -51,8 +47,7 @@ pub fn storage_newer() -> &'static str {
 #[must_use]
 pub fn trial_parted() -> &'static str {
     tr!(
-        "The formula was changed elsewhere since this trial began. Keep the trial as a copy and both \
-     stay; keep it over the other, and one step back brings that one back."
+        "The formula was changed elsewhere since this trial began. Save the trial as a copy and both stay; or replace the other, and undo brings it back."
     )
 }
 
@@ -65,7 +60,7 @@ pub fn kitchen_undone() -> &'static str {
 /// A step forward in the kitchen, which may be out of sight.
 #[must_use]
 pub fn kitchen_redone() -> &'static str {
-    tr!("Done again: the change of the kitchen.")
+    tr!("Redone: the change of the kitchen.")
 }
 
 /// An undone change of what is stored beside formula and kitchen, which may be out of sight.
@@ -77,13 +72,13 @@ pub fn beside_undone() -> &'static str {
 /// A redone change of the same.
 #[must_use]
 pub fn beside_redone() -> &'static str {
-    tr!("Done again: the change of plan, bench, class or supplies.")
+    tr!("Redone: the change of plan, bench, class or supplies.")
 }
 
 /// A kitchen was removed.
 #[must_use]
 pub fn kitchen_gone() -> &'static str {
-    tr!("The kitchen is taken away. Undo brings it back.")
+    tr!("Kitchen removed. Undo brings it back.")
 }
 
 /// Asks before the bin is emptied.
@@ -188,8 +183,7 @@ pub fn file_refused() -> &'static str {
 #[must_use]
 pub fn lines_full() -> &'static str {
     tr!(
-        "This formula has as many ingredients as one may have. Take one out, or split it into two \
-     formulas."
+        "This formula has as many ingredients as one may have. Remove one, or split it into two formulas."
     )
 }
 
@@ -197,8 +191,7 @@ pub fn lines_full() -> &'static str {
 #[must_use]
 pub fn parts_full() -> &'static str {
     tr!(
-        "This formula has as many streams as one may have. Take one out, or split it into two \
-     formulas."
+        "This formula has as many parts as one may have. Remove one, or split it into two formulas."
     )
 }
 
@@ -219,8 +212,7 @@ pub fn file_too_large(bytes: f64, most: f64, options: FormatOptions) -> String {
 pub fn save_a_file(changes: u32, options: FormatOptions) -> Option<String> {
     (changes >= key::FILE_SUGGESTED).then(|| {
         tr!(
-            "There were {value} changes since the last file. Save one, so that nothing hangs on this \
-             browser alone.",
+            "{value} changes since the last file was saved. Save one, so that nothing depends on this browser alone.",
             value = format::plain(f64::from(changes), 0, options.numbers)
         )
     })

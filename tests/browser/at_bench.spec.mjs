@@ -53,7 +53,7 @@ test('a dough off the mixer too cold: a longer rise, or a warmer place with one 
   await day.start();
   await day.goTo('Weigh and mix the dough');
   await day.otherwise();
-  await page.getByLabel(/Dough came off at/).fill('9');
+  await page.getByLabel(/Dough temperature/).fill('9');
   const told = await until(() => step(day), (said) => /bulk rise takes/.test(said), 'the rise is told');
   assert.match(told, /at 9 °C instead of \d+(\.\d)? °C: it rises later.*The bulk rise takes [\dhmin ]+ instead of [\dhmin ]+\./s);
   await shot(page, 'bench-made-up-phone');
@@ -92,10 +92,10 @@ test('a bake that runs late says what gives way, and one tap moves the table', a
   await day.otherwise();
   const told = await until(() => step(day), (said) => /late\./.test(said), 'it is said to be late');
   assert.match(told, /This was to begin at \d+:\d\d: it is .* late\./);
-  const later = page.getByRole('button', { name: /Have the bread on the table later/ });
+  const later = page.getByRole('button', { name: /Have the bread ready later/ });
   await later.click();
   await until(() => step(day), (said) => /The bread can be cut \w+ \d+:\d\d instead of Sat 16:00/.test(said), 'the table moved');
-  await page.getByText('In the way').waitFor({ state: 'detached' });
+  await page.getByText('Conflicts').waitFor({ state: 'detached' });
   await shot(page, 'bench-late-phone');
 });
 
@@ -105,7 +105,7 @@ test('when a step really began can be put right, and the plan follows', async (s
   await day.goTo('Let the paste cool');
   await day.next();
   await day.otherwise();
-  const box = page.getByLabel('Really begun at');
+  const box = page.getByLabel('Started at');
   await holds(box, '17:00');
   await box.fill('16:55');
   await box.dispatchEvent('change');
@@ -165,7 +165,7 @@ for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wi
     await day.start();
     await day.goTo('Weigh and mix the dough');
     await day.otherwise();
-    await page.getByLabel(/Dough came off at/).fill('22');
+    await page.getByLabel(/Dough temperature/).fill('22');
     await drawn(page);
     await shot(page, `bench-${screen}-${colorScheme}`);
     // The screen is so tall that the two fixed buttons cover nothing.

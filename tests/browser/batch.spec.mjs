@@ -63,7 +63,7 @@ test('each line shows the exact weight, the scale’s, and the error', async (se
 /// 631 = 9 × 70 + 1.
 test('the dough on the bench divides into pieces that add up to it', async (session) => {
   const { batch } = await nineOfSeventy(session, 'phone');
-  await batch.box('Dough really on the bench').fill('631');
+  await batch.box('Dough weight on the scale').fill('631');
   await reads(row(batch.page, 'Dividing'), /1 of 71 g, 8 of 70 g/);
   await reads(row(batch.page, 'Dividing'), /631 g in all/);
 });
@@ -97,7 +97,7 @@ test('losses that take all of the dough are refused in words at the box', async 
 
 test('the batch becomes the formula, and undo brings the old weights back', async (session) => {
   const { page, batch } = await nineOfSeventy(session, 'phone');
-  await page.getByRole('button', { name: 'Make this the formula' }).click();
+  await page.getByRole('button', { name: 'Use as the formula' }).click();
   await is(() => batch.key('Of the formula'), '× 1');
   await is(() => batch.key('Dough to mix'), '639 g');
   await page.getByRole('button', { name: 'Undo' }).click();

@@ -24,7 +24,7 @@ for (const screen of SCREENS) {
     await until(async () => Number(await liquid.inputValue()), (more) => more > before, `more than ${before} g thins it`);
     await liquid.fill(String(before));
     await until(async () => Number(await chocolate.box('Thickness').inputValue()), (seen) => seen === thickness, 'and back');
-    await chocolate.box('Chocolate to 1 of liquid').fill('2');
+    await chocolate.box('Chocolate : liquid').fill('2');
     await holds(liquid, '32', 'half of the 64 g of chocolate');
     await shot(page, `chocolate-${screen}`);
   });

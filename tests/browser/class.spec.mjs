@@ -47,15 +47,15 @@ test('a small tin is too full, and one tap makes the batch right for it', async 
 test('a tin of mine is kept, and the dough is carried over to it', async (session) => {
   const { page, batch } = await opened(session);
   const before = await batch.key('Dough to mix');
-  await page.getByRole('button', { name: 'Save this tin among mine' }).click();
+  await page.getByRole('button', { name: 'Save tin' }).click();
   await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
-  await page.getByRole('combobox', { name: /Carry it over/ }).selectOption({ index: 1 });
+  await page.getByRole('combobox', { name: /Scale the dough/ }).selectOption({ index: 1 });
   await page.getByRole('textbox', { name: /^Length at the rim/ }).waitFor();
   await until(() => batch.key('Dough to mix'), (now) => now !== before, 'the dough grew with the tin');
   await page.reload();
   await ready(page);
   await unfold(page, 'Tin');
-  await page.getByRole('button', { name: 'Take it from my tins' }).waitFor();
+  await page.getByRole('button', { name: 'Remove from my tins' }).waitFor();
 });
 
 test('a price in the pantry gives the cost, and both are there after a reload', async (session) => {
@@ -63,7 +63,7 @@ test('a price in the pantry gives the cost, and both are there after a reload', 
   await unfold(page, 'Shopping and cost');
   await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
   await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
-  await page.getByRole('textbox', { name: 'What your money is called' }).fill('kr');
+  await page.getByRole('textbox', { name: 'Currency' }).fill('kr');
   const first = bought(page).first();
   await reads(first, /466 g.*1 pack of 2000 g, 1534 g left over.*5\.71 kr/s);
   await page.reload();
@@ -87,7 +87,7 @@ test('allergens are told with who says so, and what the kitchen adds', async (se
   const { page } = await opened(session);
   const card = row(page, 'Allergens');
   await reads(card, /Contains wheat \(gluten\)/);
-  await card.getByRole('combobox', { name: 'May come from your kitchen' }).selectOption({ label: 'Hazelnuts' });
+  await card.getByRole('combobox', { name: 'Traces from your kitchen' }).selectOption({ label: 'Hazelnuts' });
   await reads(card, /May contain hazelnuts\..*Hazelnuts: your kitchen/s);
   await card.getByRole('button', { name: 'Take away: Hazelnuts' }).click();
   await until(() => text(card), (told) => !/May contain|: your kitchen/.test(told), 'it is taken away');
@@ -103,7 +103,7 @@ test('a class of twelve is told bench by bench and load by load', async (session
   await reads(card, /Begin each load’s dough \d+ min after the one before/);
   await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
   await reads(card, /12 students at 6 benches/);
-  await page.getByRole('button', { name: 'Make the batch the whole class’s' }).click();
+  await page.getByRole('button', { name: 'Set the batch for the whole class' }).click();
   await is(() => batch.key('Pieces'), '130 × 45 g');
 });
 
@@ -154,8 +154,8 @@ test('a price, a tin and a class follow from one tab to the other', async (sessi
   await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
   await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
   await bought(other).first().getByText(/5\.71/).waitFor();
-  await page.getByRole('button', { name: 'Save this tin among mine' }).click();
-  await other.getByRole('button', { name: 'Take it from my tins' }).waitFor();
+  await page.getByRole('button', { name: 'Save tin' }).click();
+  await other.getByRole('button', { name: 'Remove from my tins' }).waitFor();
   for (const one of [page, other]) await unfold(one, 'Class');
   await page.getByRole('textbox', { name: /^Students in the room/ }).fill('9');
   await other.getByText(/^9\s+students at 9\s+benches/).first().waitFor();

@@ -80,12 +80,12 @@ async function scaleToOwnTin(page) {
   for (const [name, text] of [[/^Across the rim/, '20'], [/^Across the bottom/, '20'], [/^Depth/, '8']]) {
     await page.getByRole('textbox', { name }).fill(text);
   }
-  const tin = page.getByRole('region', { name: 'How much', exact: true });
+  const tin = page.getByRole('region', { name: 'How much?', exact: true });
   await reads(tin, /2\.51 l.*644 g/s);
   await page.getByRole('button', { name: 'Make the batch for these tins' }).click();
   await until(() => weights(page), (now) => now !== before, 'the weights follow the tin');
   // Pieces can be asked for as well, with nothing to set up before.
-  await page.getByRole('combobox', { name: 'Ask for it by' }).selectOption({ label: 'Pieces' });
+  await page.getByRole('combobox', { name: 'Scale by' }).selectOption({ label: 'Pieces' });
   await page.getByRole('textbox', { name: /^Pieces/ }).first().fill('7');
   await until(() => weights(page), (now) => /7 × /.test(now), 'seven pieces');
 }
@@ -94,7 +94,7 @@ test('a visitor tries something, looks how a figure came about, and nothing is k
   const teacher = await session.open('wide');
   const link = await (await new Share(new AppPage(teacher.page)).open()).link();
   const { page } = await session.open('phone', { at: link.slice(session.address.length) });
-  await page.getByRole('region', { name: 'Handed to you' }).waitFor();
+  await page.getByRole('region', { name: 'Shared with you' }).waitFor();
   await page.getByRole('button', { name: 'Try something without changing it' }).click();
   await page.getByRole('region', { name: 'Trial' }).waitFor();
   const before = await weights(page);

@@ -17,7 +17,7 @@ for (const screen of ['phone', 'wide']) {
       const awake = hour * 60 + minute >= 390 && hour < 23;
       assert.ok(awake || waits, `${name} at ${clock}: ${said}`);
     }
-    await counts(page.getByText('In the way'), 0);
+    await counts(page.getByText('Conflicts'), 0);
     await reads(day.card('When'), /On the table Sat 16:00; start Fri /);
     await reads(day.card('Two days'), /Ready to cut Sat .*, between .* and /);
     assert.deepEqual(await breaches(page), []);
@@ -42,9 +42,9 @@ test('a table that is too soon is told, and one tap puts it right', async (sessi
   const { page, day } = await onFriday(session);
   await day.table.fill('2026-03-27T22:00');
   await day.table.dispatchEvent('change');
-  await page.getByText('In the way').waitFor();
-  await page.getByRole('button', { name: /on the table later/ }).click();
-  await page.getByText('In the way').waitFor({ state: 'detached' });
+  await page.getByText('Conflicts').waitFor();
+  await page.getByRole('button', { name: /bread ready later/ }).click();
+  await page.getByText('Conflicts').waitFor({ state: 'detached' });
   await page.reload();
   await ready(page);
   await day.openRows();
@@ -64,7 +64,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await day.goTo('Weigh and mix the dough');
   await page.getByRole('checkbox', { name: 'Scald, all of it' }).check();
   await day.otherwise();
-  await page.getByLabel(/Dough came off at/).fill('9');
+  await page.getByLabel(/Dough temperature/).fill('9');
   await page.getByText(/at 9.°C instead of \d+(\.\d)?.°C: it rises later/).waitFor();
   const where = await day.at();
   await page.reload();
@@ -72,7 +72,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await is(() => day.at(), where, 'the bench is as it was');
   assert.ok(await page.getByRole('checkbox', { name: 'Scald, all of it' }).isChecked());
   await day.otherwise();
-  await holds(page.getByLabel(/Dough came off at/), '9');
+  await holds(page.getByLabel(/Dough temperature/), '9');
   await day.goTo('Weigh and divide');
   await page.getByLabel(/Dough on the bench/).fill('915');
   await day.goTo('Cool');
@@ -80,14 +80,14 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await page.getByLabel(/Middle of the bread/).fill('92');
   await page.getByRole('radio', { name: 'Golden brown' }).check();
   await day.next();
-  await page.getByRole('button', { name: 'Finish, and keep it in the log' }).click();
-  const kept = page.getByRole('region', { name: 'Kept in the log' });
-  await reads(kept, /Dough off the mixer.*9 °C/s);
+  await page.getByRole('button', { name: 'Finish and save to the log' }).click();
+  const kept = page.getByRole('region', { name: 'Saved to the log' });
+  await reads(kept, /Dough temperature.*9 °C/s);
   await kept.getByRole('button', { name: 'To the plan' }).click();
-  await counts(page.getByText('In the way'), 0);
+  await counts(page.getByText('Conflicts'), 0);
   await day.openRows();
   await day.bakes.locator('summary').first().click();
-  await reads(day.log, /Dough at 9 °C.*lost in the oven 11\.5 %.*True water.*Bread out of the oven 810 g.*92 °C.*golden brown/s);
+  await reads(day.log, /Dough at 9 °C.*lost in the oven 11\.5 %.*True hydration.*Bread out of the oven 810 g.*92 °C.*golden brown/s);
   await page.reload();
   await ready(page);
   await day.openRows();
@@ -104,9 +104,9 @@ test('an actual weight tells at once what it does to the water, and how to make 
   await page.getByRole('button', { name: /^Added: 8.g of Water/ }).click();
   await page.getByText(/Water is 8.g short\./).waitFor({ state: 'detached' });
   await box.fill('120');
-  await page.getByText(/Water is 8.g over\..*True water comes to/).waitFor();
+  await page.getByText(/Water is 8.g over\..*True hydration is/).waitFor();
   await page.getByRole('button', { name: /^Added: [\d.]+.g more of .*flour/i }).click();
-  await page.getByText(/True water comes to/).waitFor({ state: 'detached' });
+  await page.getByText(/True hydration is/).waitFor({ state: 'detached' });
 });
 
 test('two timers outlast a reload, and are told when they are over', async (session) => {
@@ -174,13 +174,13 @@ test('a step is lengthened, left out and added, and the usual steps come back', 
   await step('Bench rest').getByRole('button', { name: 'Add it' }).click();
   await step('Boil the kettle').waitFor();
   await step('Pre-shape').locator('summary').click();
-  await step('Pre-shape').getByRole('button', { name: 'Leave it out' }).click();
+  await step('Pre-shape').getByRole('button', { name: 'Leave out' }).click();
   await step('Pre-shape').waitFor({ state: 'detached' });
   await page.reload();
   await ready(page);
   await day.openRows();
   await step('Boil the kettle').waitFor();
-  await page.getByRole('button', { name: 'The usual steps again' }).click();
+  await page.getByRole('button', { name: 'Back to the usual steps' }).click();
   await step('Pre-shape').waitFor();
   await drawn(page);
 });

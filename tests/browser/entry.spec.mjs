@@ -32,8 +32,8 @@ test('Enter goes to the next weight, over the end of a part too', async (session
 /// Every figure of the formula as its boxes have it.
 const figuresOf = (page) => page.evaluate(() => [...document.querySelectorAll('main .line input')].map((box) => `${box.id} ${box.value}`));
 
-for (const [what, name, typed] of [['share', /share of all flour/, '0.5'], ['share', /share of all flour/, '12.5'], 
-  ['liquid', /Liquid on its own flour/, '0.9'], ['liquid', /Liquid on its own flour/, '140']]) {
+for (const [what, name, typed] of [['share', /flour in this part/i, '0.5'], ['share', /flour in this part/i, '12.5'], 
+  ['liquid', /Hydration of this part/, '0.9'], ['liquid', /Hydration of this part/, '140']]) {
   test(`a ${what} of ${typed} typed key by key ends where it does when it is pasted, as one step`, async (session) => {
     const seen = [];
     for (const how of ['typed', 'pasted']) {
@@ -78,7 +78,7 @@ test('a liquid that the final dough cannot give is refused, and the keys before 
   const formula = new Formula(page);
   const before = await figuresOf(page);
   await formula.part('Scald').locator('.settings').click();
-  const box = formula.part('Scald').getByRole('textbox', { name: /Liquid on its own flour/ });
+  const box = formula.part('Scald').getByRole('textbox', { name: /Hydration of this part/ });
   await box.click();
   await drawn(page);
   // 200 % of 72 g is 144 g, 32 g more than there is, and the final dough has no water.

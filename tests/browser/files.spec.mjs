@@ -49,7 +49,7 @@ test('a file of everything brings tins, prices and class along, says so, and add
   const { page } = await session.open('phone');
   const formula = new Formula(page);
   await formula.go('Batch');
-  await page.getByRole('button', { name: 'Save this tin among mine' }).click();
+  await page.getByRole('button', { name: 'Save tin' }).click();
   for (const title of ['Shopping and cost', 'Class']) await unfold(page, title);
   await page.getByRole('textbox', { name: /^One pack holds/ }).fill('2000');
   await page.getByRole('textbox', { name: /^One pack costs/ }).fill('24.5');
@@ -62,7 +62,7 @@ test('a file of everything brings tins, prices and class along, says so, and add
   assert.match(said, /Added: one tin, the packet of one ingredient and the class\. What was here stays as it is\./);
   await other.close();
   // What is far off the screen is not laid out, but it is there.
-  await other.page.getByRole('button', { name: 'Take it from my tins' }).waitFor({ state: 'attached' });
+  await other.page.getByRole('button', { name: 'Remove from my tins' }).waitFor({ state: 'attached' });
   const before = await all(other.page);
   assert.match(before['softcrumb.pantry'], /"price":24.5/);
   assert.match(before['softcrumb.class'], /"students":9/);

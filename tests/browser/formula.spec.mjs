@@ -24,7 +24,7 @@ test('the head of a part says its share and its liquid, and a tap on that opens 
   await until(async () => (await page.part('Scald').locator('.settings').innerText()).replaceAll(/[\u00a0\u202f]/g, ' '),
     (text) => /^15 % of flour · 155\.6 % liquid/.test(text), 'the head says it');
   await page.part('Scald').locator('.settings').click();
-  const share = page.part('Scald').getByRole('textbox', { name: /share of all flour/ });
+  const share = page.part('Scald').getByRole('textbox', { name: /flour in this part/i });
   await share.waitFor();
   await page.type(share, '10');
   // A tenth of 480 g is 48 g, in the same proportion as 58 : 14.
@@ -102,7 +102,7 @@ test('copies of a formula keep its name, each with a number of its own', async (
   const seen = [];
   for (let copy = 0; copy < 4; copy += 1) {
     await page.openShelf();
-    await page.dialog.getByRole('button', { name: 'Copy of this one' }).click();
+    await page.dialog.getByRole('button', { name: 'Copy of this formula' }).click();
     await page.dialog.waitFor({ state: 'hidden' });
     seen.push(await page.name());
   }
@@ -112,7 +112,7 @@ test('copies of a formula keep its name, each with a number of its own', async (
 test('a formula that is binned while it is open makes room for another one, and no link is spoken of', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   await page.openShelf();
-  await page.dialog.getByRole('button', { name: `Put ${NAME} into the bin` }).click();
+  await page.dialog.getByRole('button', { name: `Delete ${NAME}` }).click();
   await until(() => page.name(), (name) => name !== NAME, 'another one is open');
   await page.close();
   await counts(page.page.getByText('came with a link'), 0);

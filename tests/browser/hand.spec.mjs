@@ -43,7 +43,7 @@ test('the name in the head takes the width it has, and is told in full', async (
   // No hole is left between the name and what stands beside it.
   const [own, next] = [await app.nameButton.boundingBox(), await app.tool('Undo').boundingBox()];
   assert.ok(next.x - (own.x + own.width) <= 8, `${JSON.stringify(own)} ${JSON.stringify(next)}`);
-  for (const tool of ['Undo', 'Hand out', 'Settings']) {
+  for (const tool of ['Undo', 'Share', 'Settings']) {
     const { width, height } = await app.tool(tool).boundingBox();
     assert.ok(width >= 44 && height >= 44, `${tool}: ${width} × ${height}`);
   }

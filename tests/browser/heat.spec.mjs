@@ -22,14 +22,14 @@ async function coldMorning(session, screen = 'phone', options) {
 
 test('the cold morning: no milk reaches 25 °C, and taking the advice does', async (session) => {
   const { page, heat } = await coldMorning(session);
-  const before = await heat.degrees('Dough comes off at');
+  const before = await heat.degrees('Dough temperature');
   assert.ok(before < 25, `a cold bowl makes a cold dough, not ${before}`);
   const advice = heat.card('The dough this morning');
   await reads(advice, /No whole milk temperature reaches 25 °C\./);
   await reads(advice, /At 40 °C, the warmest that yeast bears, the whole milk takes it to \d/);
   await reads(advice, /warm the flour to \d+(\.\d)? °C → /i);
   await shot(page, 'heat-cold-phone');
-  const comesOff = () => heat.degrees('Dough comes off at');
+  const comesOff = () => heat.degrees('Dough temperature');
   const near = (degrees) => Math.abs(degrees - 25) <= 0.6;
   // Each line is what a tap sets and the dough it makes; they are worked out anew after each tap.
   const ways = advice.getByRole('button', { name: /^Use: / });
@@ -41,22 +41,22 @@ test('the cold morning: no milk reaches 25 °C, and taking the advice does', asy
   }
   const after = await until(comesOff, near, 'what was advised brings it there');
   await page.getByRole('button', { name: 'Undo' }).click();
-  await until(comesOff, (degrees) => degrees < after, 'undo takes it back');
+  await until(comesOff, (degrees) => degrees < after, 'undo reverses it');
 });
 
 test('in a warm room the milk does it alone, and a tap sets it', async (session) => {
   const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
-  await heat.box('Dough wanted at').fill('17');
+  await heat.box('Target dough temperature').fill('17');
   const take = page.getByRole('button', { name: /^Use: Whole milk at/ });
   await take.waitFor();
   await take.click();
-  await until(() => heat.degrees('Dough comes off at'), (degrees) => Math.abs(degrees - 17) <= 0.3, 'the dough follows');
+  await until(() => heat.degrees('Dough temperature'), (degrees) => Math.abs(degrees - 17) <= 0.3, 'the dough follows');
 });
 
 test('a figure opens to its working', async (session) => {
   const { page } = await coldMorning(session);
-  await page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: /Dough comes off at/ }).click();
+  await page.getByRole('region', { name: 'Key figures' }).getByRole('button', { name: /Dough temperature/ }).click();
   await reads(page.getByRole('dialog'), /C1 × T1/);
   await reads(page.getByRole('dialog'), /OpenStax/);
 });
@@ -70,7 +70,7 @@ test('own times get a verdict and what helps, and the quickest way passes', asyn
   await page.getByRole('radio', { name: 'My own times' }).check();
   await reads(heat.card('Fast enough?'), /too slowly/);
   await page.getByText(/ice water, stirred now and then/).first().waitFor();
-  await page.getByRole('radio', { name: 'The quickest that passes' }).check();
+  await page.getByRole('radio', { name: 'Fastest safe way' }).check();
   await heat.rules().selectOption('United States');
   await page.getByText(/fast enough for the rules of the United States/).waitFor();
   await page.reload();
@@ -93,8 +93,8 @@ test('a filling that is cooked is cooled too', async (session) => {
 test('the cooked paste on the scale tells its steam, and a paste cannot gain', async (session) => {
   const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
-  const weighed = heat.box('Weighs once cooked, bowl off');
-  const steam = page.getByRole('button', { name: /Went off as steam/ });
+  const weighed = heat.box('Paste weight after scalding');
+  const steam = page.getByRole('button', { name: /Lost as steam/ });
   const before = Number.parseFloat(await weighed.inputValue()) + Number.parseFloat(await steam.innerText());
   await weighed.fill(String(before - 9));
   await reads(steam, /^9 g\s/);
@@ -107,8 +107,8 @@ test('a high kitchen boils cooler, and its paste follows', async (session) => {
   const { page } = await session.open('phone');
   const heat = await new HeatPage(page).open();
   const low = await heat.degrees('Paste');
-  await page.getByText('All of this kitchen').click();
-  await heat.box('Above the sea').fill('2000');
+  await page.getByText('Everything about this kitchen').click();
+  await heat.box('Altitude').fill('2000');
   await page.getByText(/Water boils at 93\.\d.°C here/).waitFor();
   await until(() => heat.degrees('Paste'), (degrees) => degrees < low, 'the paste follows');
   await page.getByRole('radio', { name: 'By the day’s pressure' }).check();
@@ -119,7 +119,7 @@ test('a high kitchen boils cooler, and its paste follows', async (session) => {
 test('the scales of the kitchen are those of the batch', async (session) => {
   const { page } = await session.open('phone');
   await new HeatPage(page).open();
-  await page.getByText('All of this kitchen').click();
+  await page.getByText('Everything about this kitchen').click();
   await page.getByRole('combobox', { name: 'Kitchen scale' }).selectOption('5 g');
   await page.getByRole('link', { name: 'Batch' }).click();
   const picked = await page.getByRole('combobox', { name: 'Kitchen scale' }).evaluate((list) => list.selectedOptions[0].textContent);
@@ -128,12 +128,12 @@ test('the scales of the kitchen are those of the batch', async (session) => {
 
 test('what cannot be read is answered at its box, and the last figures stand', async (session) => {
   const { heat } = await coldMorning(session);
-  const before = await heat.key('Dough comes off at');
+  const before = await heat.key('Dough temperature');
   for (const text of ['', 'warm', '1e99', '--4', '400 °C', '5 g']) {
     await heat.box('Room').fill(text);
     await isInvalid(heat.box('Room'));
     await holds(heat.box('Room'), text);
-    assert.equal(await heat.key('Dough comes off at'), before);
+    assert.equal(await heat.key('Dough temperature'), before);
   }
   await heat.box('Room').fill('57 °F');
   await isInvalid(heat.box('Room'), false);
@@ -141,10 +141,10 @@ test('what cannot be read is answered at its box, and the last figures stand', a
 
 test('kitchens are added, named, chosen, kept, taken away and brought back', async (session) => {
   const { page, heat } = await coldMorning(session);
-  const fold = () => page.getByText('All of this kitchen').click();
+  const fold = () => page.getByText('Everything about this kitchen').click();
   await fold();
   await page.getByRole('button', { name: 'Add a kitchen' }).click();
-  await heat.box('Its name').fill('At home');
+  await heat.box('Name').fill('At home');
   await heat.box('Room').fill('23');
   await page.reload();
   await heat.open();
@@ -152,7 +152,7 @@ test('kitchens are added, named, chosen, kept, taken away and brought back', asy
   await page.getByRole('combobox', { name: 'Bake in' }).selectOption('This kitchen');
   await holds(heat.box('Room'), '14');
   await fold();
-  await page.getByRole('button', { name: 'Take this kitchen away' }).click();
+  await page.getByRole('button', { name: 'Remove this kitchen' }).click();
   await holds(heat.box('Room'), '23');
   await page.getByText('Undo brings it back').filter({ visible: true }).first().waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();
@@ -165,7 +165,7 @@ test('undo and redo reach the kitchen, in the order of the work, from any place'
   const [undo, redo] = ['Undo', 'Redo'].map((name) => page.getByRole('button', { name, includeHidden: true }));
   const idle = async (button) => (await button.getAttribute('aria-disabled')) === 'true';
   const room = () => heat.box('Room').inputValue();
-  const wanted = heat.box('Dough wanted at');
+  const wanted = heat.box('Target dough temperature');
   const [first, before] = [await room(), await wanted.inputValue()];
   await until(() => idle(undo), (seen) => seen, 'nothing to undo yet');
   // Typed digit by digit, a number is one step.
@@ -174,12 +174,12 @@ test('undo and redo reach the kitchen, in the order of the work, from any place'
   await page.keyboard.type('14');
   await wanted.fill('26');
   await heat.rules().selectOption('France');
-  await page.getByText('All of this kitchen').click();
+  await page.getByText('Everything about this kitchen').click();
   await heat.box('Friction warms dough by').fill('1.5');
   await page.getByRole('button', { name: 'Add a kitchen' }).click();
-  await heat.box('Its name').fill('At home');
+  await heat.box('Name').fill('At home');
   const steps = [
-    async () => (await heat.box('Its name').inputValue()) === 'At home',
+    async () => (await heat.box('Name').inputValue()) === 'At home',
     async () => (await page.getByRole('combobox', { name: 'Bake in' }).count()) === 1,
     async () => (await heat.box('Friction warms dough by').inputValue()) === '1.5',
     async () => (await heat.rules().inputValue()) !== '0',
@@ -217,15 +217,15 @@ test('a change of the kitchen during a trial is undone before the trial is', asy
   await formula.tryOut();
   const heat = await new HeatPage(page).open();
   const room = await heat.box('Room').inputValue();
-  await heat.box('Dough wanted at').fill('27');
+  await heat.box('Target dough temperature').fill('27');
   await heat.box('Room').fill('15');
   const undo = page.getByRole('button', { name: 'Undo' });
   await undo.click();
   await holds(heat.box('Room'), room);
-  await holds(heat.box('Dough wanted at'), '27');
+  await holds(heat.box('Target dough temperature'), '27');
   await undo.click();
   await trial.waitFor();
-  await until(() => heat.box('Dough wanted at').inputValue(), (text) => text !== '27', 'the trial’s change is undone');
+  await until(() => heat.box('Target dough temperature').inputValue(), (text) => text !== '27', 'the trial’s change is undone');
   await undo.click();
   await trial.waitFor({ state: 'hidden' });
 });
@@ -235,7 +235,7 @@ test('chocolate and hot water leave more lumps in a cold kitchen', async (sessio
   await new Formula(page).go('Chocolate');
   const card = page.getByRole('region', { name: 'Melting' });
   await card.waitFor();
-  const settles = async () => Number.parseFloat(await card.getByRole('button', { name: /They settle at/ }).innerText());
+  const settles = async () => Number.parseFloat(await card.getByRole('button', { name: /Mix temperature/ }).innerText());
   const cold = await settles();
   await page.getByRole('textbox', { name: 'Chocolate at' }).fill('24');
   await until(settles, (degrees) => degrees > cold, 'it settles warmer');
@@ -246,7 +246,7 @@ for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark']) {
     test(`Heat is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (session) => {
       const { page } = await coldMorning(session, screen, { colorScheme });
-      for (const fold of ['All of this kitchen', 'All that helps', 'Who brings the heat', 'Temperatures one by one', 'How long to stand out', 'The handbook’s sum']) {
+      for (const fold of ['Everything about this kitchen', 'All that helps', 'Where the heat comes from', 'Temperatures one by one', 'How long out of the fridge', 'The textbook water-temperature rule']) {
         await page.getByText(fold, { exact: true }).click();
       }
       assert.deepEqual(await breaches(page), []);

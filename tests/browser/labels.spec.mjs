@@ -92,7 +92,7 @@ test('the words of the syrup keep apart, from a few drops of water to a cup', as
 test('the chart of two days marks midnight, and the night that it draws shorter', async (session) => {
   for (const screen of ['phone', 'wide']) {
     const { page } = await onFriday(session, screen);
-    const ribbon = page.getByRole('group', { name: 'The ribbon of the plan' });
+    const ribbon = page.getByRole('group', { name: 'Chart of the plan' });
     const says = await until(() => ribbon.locator('text').allTextContents(), (all) => all.includes('0:00'), 'midnight has its tick');
     assert.equal(says.filter((words) => words === 'night, shortened').length, 1, says.join());
     assert.ok(says.includes('Sat 28 March'), says.join());

@@ -92,7 +92,7 @@ test('a link kept twice is one formula, which begins with what to weigh', async 
   await page.reload();
   await ready(page);
   await page.getByRole('region', { name: 'What to weigh' }).waitFor();
-  await page.getByRole('button', { name: 'Show only the formula from now on' }).click();
+  await page.getByRole('button', { name: 'Always open on the formula' }).click();
   await page.getByRole('region', { name: 'What to weigh' }).waitFor({ state: 'detached' });
   await app.saysNothingWrong();
 });

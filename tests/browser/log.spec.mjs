@@ -60,7 +60,7 @@ test('a photo is drawn down, kept with the bake, shown with words for those who 
   await day.openRows();
   await day.bakes.locator('summary').first().click();
   await shown.waitFor();
-  await day.log.getByRole('button', { name: 'Take the photo away' }).click();
+  await day.log.getByRole('button', { name: 'Remove the photo' }).click();
   await shown.waitFor({ state: 'detached' });
   await until(() => photos(page), (left) => left.length === 0, 'the photo is gone');
 });
@@ -73,7 +73,7 @@ test('a small photo of any kind the browser knows is not made larger', async (se
       () => day.log.getByRole('img').evaluateAll((all) => all.map((image) => [image.naturalWidth, image.naturalHeight]).flat()),
       (size) => size.length === 2 && size[0] > 0, 'it is shown');
     assert.deepEqual(size, [90, 200]);
-    await day.log.getByRole('button', { name: 'Take the photo away' }).click();
+    await day.log.getByRole('button', { name: 'Remove the photo' }).click();
   }
 });
 
@@ -117,7 +117,7 @@ const save = async (page, name) => {
   await page.getByRole('button', { name }).click();
   return readFile(await (await coming).path());
 };
-const takeIn = (day) => day.log.getByLabel('Take in a log from a file');
+const takeIn = (day) => day.log.getByLabel('Import a log from a file');
 const says = (day, words) => until(async () => plain(await day.log.innerText()), (said) => words.test(said), `${words}`);
 
 test('the log goes out to a file and comes back elsewhere, photo and all, and twice is not doubled', async (session) => {
@@ -128,7 +128,7 @@ test('the log goes out to a file and comes back elsewhere, photo and all, and tw
   const kept = await all(page);
   const other = await onFriday(session);
   await takeIn(other.day).setInputFiles(file('log.json', 'application/json', text));
-  await says(other.day, /One bake was taken in/);
+  await says(other.day, /One bake was imported/);
   const there = await all(other.page);
   assert.equal(there['softcrumb.log'], kept['softcrumb.log'], 'the same log, to the letter');
   assert.deepEqual(await photos(other.page), await photos(page));
@@ -162,9 +162,9 @@ test('a bake taken out of the log comes back with its photo', async (session) =>
   await choose(day).setInputFiles(file('bread.png', 'image/png', await picture(page, 300, 300)));
   await day.log.getByRole('img').waitFor();
   const before = await all(page);
-  await day.log.getByRole('button', { name: 'Take it out of the log' }).click();
+  await day.log.getByRole('button', { name: 'Remove from the log' }).click();
   await until(() => photos(page), (left) => left.length === 0, 'the photo is gone');
-  await page.getByRole('button', { name: 'Put the bake back that was taken out' }).click();
+  await page.getByRole('button', { name: 'Restore the removed bake' }).click();
   assert.deepEqual(await all(page), before);
 });
 
@@ -173,8 +173,8 @@ test('a summary is read on a phone line by line, and nothing of it is cut', asyn
   await day.start();
   await day.goTo('Scald the paste');
   await day.leave();
-  await page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
-  const summary = page.getByRole('region', { name: 'Kept in the log' });
+  await page.getByRole('button', { name: 'Stop here and save to the log' }).click();
+  const summary = page.getByRole('region', { name: 'Saved to the log' });
   await summary.waitFor();
   const rows = summary.getByRole('row');
   assert.ok((await rows.count()) >= 4, 'it is a table for those who hear it');

@@ -52,7 +52,7 @@ test('one changed weight moves its percentage and every figure by the next frame
   close(number(await page.percent('Final dough', 'Whole milk').inputValue()), (100 * 160) / FLOUR, 0.05, 'milk');
   close(number(await valueOf(page, 'Dough')), DOUGH + 48, 0.5, 'dough');
   // Whole milk is 87 to 88 parts of water in a hundred (composition tables), so 48 g bring about 42.
-  const water = number(await valueOf(page, 'True water')) - number(before.find((one) => one.label === 'True water').value);
+  const water = number(await valueOf(page, 'True hydration')) - number(before.find((one) => one.label === 'True hydration').value);
   close(water, (100 * 48 * 0.876) / FLOUR, 0.3, 'more true water');
   assert.equal(await valueOf(page, 'Salt'), before.find((one) => one.label === 'Salt').value, 'no more flour, so the salt stays');
 });
@@ -66,7 +66,7 @@ async function typeAndRead(weight) {
   box.focus();
   await frame();
   await frame();
-  const [far, near] = ['main .cards.rows', 'main .card.stream:first-child'];
+  const [far, near] = ['main .cards.rows', 'main .card.dough-part:first-child'];
   const before = read(far);
   box.value = weight;
   box.dispatchEvent(new InputEvent('input', { bubbles: true }));
@@ -130,7 +130,7 @@ test('cards below the parts that do not come are said in words, and one tap asks
   close(number(await valueOf(formula, 'Dough')), DOUGH + 48, 0.5, 'what is there works without them');
   lost = false;
   await again.click();
-  await formula.openRow('Of all flour');
+  await formula.openRow('Baker’s percentages');
   await formula.figure('Scalded flour').first().waitFor();
   await counts(again, 0);
 });
@@ -146,13 +146,13 @@ test('a changed percentage moves the weight, whichever way a number is typed', a
 
 test('a figure opens to its working: rule, numbers put in, source, and the figure itself', async (session) => {
   const page = new Formula((await session.open('phone')).page);
-  for (const label of ['True water', 'Dough', 'Salt']) {
+  for (const label of ['True hydration', 'Dough', 'Salt']) {
     const value = await valueOf(page, label);
     await page.keyFigure(label).click();
     await page.dialog.waitFor();
     await until(() => page.page.evaluate(() => document.activeElement.textContent), (focused) => focused === label, 'focus');
     await page.opened();
-    const working = page.dialog.locator('summary').filter({ hasText: 'How this came about' });
+    const working = page.dialog.locator('summary').filter({ hasText: 'How this is worked out' });
     if (await working.count() > 0) await working.click();
     const steps = page.dialog.getByRole('listitem');
     await steps.first().waitFor();

@@ -21,7 +21,7 @@ test('after the first load the page opens in flight mode: on a reload, in a new 
   await page.reload();
   await ready(page);
   // What loads later is cached like the rest.
-  await page.getByRole('heading', { name: 'Who brought the water' }).waitFor();
+  await page.getByRole('heading', { name: 'Where the water comes from' }).waitFor();
   await page.close();
   for (const at of ['', 'index.html', '?from=a-friend', '#/anything', '?a=1#/b/2']) {
     const other = await context.newPage();

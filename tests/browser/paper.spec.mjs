@@ -138,7 +138,7 @@ test('the card has the steps, sentences and weights of the bench', async (sessio
   const seen = [];
   for (let step = 0; step < 40; step += 1) {
     const done = page.getByRole('button', { name: 'Done', exact: true });
-    const early = page.getByRole('button', { name: 'Begin it now', exact: true });
+    const early = page.getByRole('button', { name: 'Start it now', exact: true });
     await done.or(early).or(page.getByRole('button', { name: /^Finish/ })).waitFor();
     if (await early.isVisible()) {
       await day.next();
@@ -186,7 +186,7 @@ test('a class has a card for each kind of bench and one for the teacher', async 
   await page.getByRole('textbox', { name: /^At one bench/ }).fill('2');
   const card = page.getByRole('main').getByRole('group').filter({ has: page.getByText('Class', { exact: true }) });
   await reads(card, /13 students at 7 benches/);
-  await page.getByRole('button', { name: 'Make the batch the whole class’s' }).click();
+  await page.getByRole('button', { name: 'Set the batch for the whole class' }).click();
   assert.ok(await batch.key('Pieces'));
   const out = await new Share(new AppPage(page)).open();
   await page.getByRole('heading', { name: 'On paper' }).waitFor();

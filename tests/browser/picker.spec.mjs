@@ -38,8 +38,8 @@ test('every ingredient of a formula can be changed for another, its weight stays
   assert.ok(before.length > 10, `${before.length} lines`);
   for (const [at, { part, food, weight }] of before.entries()) {
     await page.openLine(part, food);
-    await page.dialog.getByRole('button', { name: 'Change the ingredient' }).click();
-    await page.dialog.getByRole('heading', { name: `In place of ${food}` }).waitFor();
+    await page.dialog.getByRole('button', { name: 'Replace the ingredient' }).click();
+    await page.dialog.getByRole('heading', { name: `Replace ${food}` }).waitFor();
     await pick(page, NEW);
     const after = await lines(page);
     assert.deepEqual([after[at].food, after[at].weight], [NEW, weight], `${part}, ${food}`);
@@ -51,7 +51,7 @@ test('every ingredient of a formula can be changed for another, its weight stays
 test('an ingredient of one’s own takes the place of another', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   await page.openLine('Final dough', 'White sugar');
-  await page.dialog.getByRole('button', { name: 'Change the ingredient' }).click();
+  await page.dialog.getByRole('button', { name: 'Replace the ingredient' }).click();
   await page.dialog.getByRole('button', { name: 'An ingredient of my own' }).click();
   await page.dialog.getByRole('textbox', { name: 'Name' }).fill('Date syrup');
   await page.dialog.getByRole('button', { name: 'Use it' }).click();

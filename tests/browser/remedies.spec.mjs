@@ -20,7 +20,7 @@ async function inRoom(session, name, room) {
 
 test('the flour is warmed in the box beside the advice, and emptied it is the kitchen\'s', async (session) => {
   const { page, heat } = await inRoom(session, 'Toast loaf for the class', '16');
-  const dough = () => heat.degrees('Dough comes off at');
+  const dough = () => heat.degrees('Dough temperature');
   const before = await dough();
   const flour = heat.card('The dough this morning').getByRole('textbox', { name: 'Flour at' });
   assert.equal(await flour.inputValue(), '16');
@@ -35,12 +35,12 @@ test('the flour is warmed in the box beside the advice, and emptied it is the ki
 
 test('in a hot kitchen ice has a button of its own, and leaves the formula\'s water', async (session) => {
   const { page, heat } = await inRoom(session, 'Toast loaf for the class', '34');
-  await heat.box('Dough wanted at').fill('20');
+  await heat.box('Target dough temperature').fill('20');
   const ice = heat.card('The dough this morning').getByRole('button', { name: /^Put in \d.* of the water as ice$/ });
   await ice.first().waitFor();
-  const before = await heat.degrees('Dough comes off at');
+  const before = await heat.degrees('Dough temperature');
   await ice.first().click();
-  await until(() => heat.degrees('Dough comes off at'), (degrees) => degrees < before - 0.4, 'the ice melts in the dough');
+  await until(() => heat.degrees('Dough temperature'), (degrees) => degrees < before - 0.4, 'the ice melts in the dough');
   await new Formula(page).go('Formula');
   const iced = page.getByRole('textbox', { name: 'Ice, weight' });
   await iced.waitFor();

@@ -13,7 +13,7 @@ const RECIPES = new URL('../sheet/recipes/', import.meta.url);
 
 async function openShare(session, screen = 'phone', options) {
   const { page } = await session.open(screen, { before: withoutPrinter, ...options });
-  await page.getByRole('button', { name: 'Hand out' }).click();
+  await page.getByRole('button', { name: 'Share' }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByRole('heading', { name: 'As a square code' }).waitFor();
   return { page, dialog };
@@ -38,7 +38,7 @@ test('the link is a square code that is drawn, named and saved', async (session)
 test('the code fills the screen, and a tap closes it', async (session) => {
   const { page, dialog } = await openShare(session);
   const code = dialog.getByRole('img', { name: /A square code that holds the link/ });
-  await dialog.getByRole('button', { name: 'Show it on the whole screen' }).click();
+  await dialog.getByRole('button', { name: 'Full screen' }).click();
   const { width } = await code.boundingBox();
   assert.equal(width, page.viewportSize().width);
   await code.click();
@@ -165,8 +165,8 @@ test('what makes a link too long is left out with one tap, from the link only', 
 test('the formula goes out as a table, a recipe, text and Markdown', async (session) => {
   const { page, dialog } = await openShare(session);
   for (const [name, begins] of [
-    ['Table for spreadsheets (CSV)', '\ufeffstream,kind,ingredient'],
-    ['Recipe for other programs', '{"@context":"https://schema.org"'],
+    ['Table for spreadsheets (CSV)', '\ufeffpart,kind,ingredient'],
+    ['Recipe data (schema.org)', '{"@context":"https://schema.org"'],
     ['Plain text', 'Lantern Lane chocolate loaf'],
     ['Markdown', '# Lantern Lane chocolate loaf'],
   ]) {
@@ -188,7 +188,7 @@ test('a recipe is taken in line by line and put on the shelf', async (session) =
   const line = dialog.getByRole('listitem').filter({ hasText: 'date syrup' });
   await reads(line, /1 cup date syrup\s+Nothing published says what one cup/);
   await take('whole_page.html');
-  await dialog.getByRole('button', { name: 'Put it on the shelf' }).click();
+  await dialog.getByRole('button', { name: 'Add to the shelf' }).click();
   const at = new AppPage(page);
   assert.equal(await at.name(), 'Whole page');
 });

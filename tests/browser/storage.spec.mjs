@@ -65,11 +65,11 @@ for (const [name, before] of [['refuses every call', refuseAll], ['is withheld',
   test(`a storage that ${name} is said so, work goes on, and the formula can be saved to a file`, async (session) => {
     const { page } = await session.open('phone', { before, blocked: true });
     const formula = new Formula(page);
-    await formula.notice('This browser keeps nothing for this page').waitFor();
+    await formula.notice('This browser saves nothing for this page').waitFor();
     assert.equal(await formula.name(), 'Lantern Lane chocolate loaf');
     await formula.type(salt(formula), '9.2');
     await holds(formula.percent('Final dough', 'Salt'), '1.9');
-    await formula.notice('This browser keeps nothing for this page').waitFor();
+    await formula.notice('This browser saves nothing for this page').waitFor();
     assert.equal(saltOf(await saved(formula)), 9.2);
     for (const place of ['Batch', 'Chocolate']) await formula.go(place);
     await formula.saysNothingWrong();

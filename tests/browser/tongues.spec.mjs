@@ -220,7 +220,7 @@ for (const tag of ['es', 'ja']) {
     await lines.first().waitFor();
     assert.equal(await page.locator('.recipe-lines .not-taken').count(), 0);
     for (const [at, [, food]] of RECIPES[tag].entries()) assert.ok((await lines.nth(at).innerText()).includes(food), await lines.nth(at).innerText());
-    await page.getByRole('button', { name: called(tag, 'Put it on the shelf') }).click();
+    await page.getByRole('button', { name: called(tag, 'Add to the shelf') }).click();
     await page.locator('dialog[open]').waitFor({ state: 'detached' });
     for (const [, food] of RECIPES[tag]) await page.getByRole('group', { name: food, exact: true }).waitFor();
     await walk.look('formula');

@@ -21,7 +21,7 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   const dough = await value(page, 'Dough');
   assert.equal(dough.value.replace(/\s/g, ' '), '982.6 g', '934.6 g and 48 more');
   assert.match(dough.was.replace(/\s/g, ' '), /was 934\.6 g \+48 g/);
-  assert.match((await value(page, 'True water')).was, /was 64\.7[\s\S]*\spoints?/);
+  assert.match((await value(page, 'True hydration')).was, /was 64\.7[\s\S]*\spoints?/);
   assert.equal((await value(page, 'Salt')).was, undefined, 'what does not change says nothing');
   await page.trial.getByText(/Whole milk.*112.*160/).waitFor();
   await written(page.page);
@@ -33,7 +33,7 @@ test('a trial shows old and new beside each figure, and dropped it has changed n
   await until(async () => JSON.stringify(await all(page.page)), (seen) => seen === JSON.stringify(kept), 'nothing is left of it');
 });
 
-test('a trial that is kept is there after a reload, and one step back undoes it', async (session) => {
+test('a trial that is kept is there after a reload, and undo undoes it', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   await page.tryOut();
   await page.type(milk(page), '160');
@@ -72,7 +72,7 @@ test('undo takes back the steps of a trial, then drops it, then goes on with wha
   assert.equal(await page.canUndo(), false);
 });
 
-test('each box is one step back, in the order of the work, and forward again', async (session) => {
+test('each box is undo, in the order of the work, and forward again', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   const steps = [['Whole milk', '112', '120'], ['Salt', '8.6', '9'], ['White sugar', '53', '60']];
   for (const [food, , to] of steps) {
@@ -94,16 +94,16 @@ test('each box is one step back, in the order of the work, and forward again', a
 });
 
 /// Two points of 480 g flour are 9.6 g of water; a quarter less paste keeps the bread as it is.
-const WHAT_IFS = [['Two points more water', 2], ['Two points less water (takes whole milk)', -2], ['Water for half the milk', 0], ['A quarter less paste', 0]];
+const WHAT_IFS = [['Hydration +2 %', 2], ['Hydration −2 % (takes whole milk)', -2], ['Half the milk as water', 0], ['A quarter less paste', 0]];
 
 for (const [name, points] of WHAT_IFS) {
   test(`one tap tries “${name}”, says what changes, and keeps nothing`, async (session) => {
     const page = new Formula((await session.open('phone')).page);
-    const before = number((await value(page, 'True water')).value);
+    const before = number((await value(page, 'True hydration')).value);
     const kept = await all(page.page);
     await page.whatIf(name);
     await page.trial.waitFor();
-    const water = await value(page, 'True water');
+    const water = await value(page, 'True hydration');
     assert.ok(Math.abs(number(water.value) - before - points) <= 0.11, `${before}, ${water.value}`);
     if (points) assert.match(water.was, new RegExp(`was ${before}`));
     // The tint is for the eye only; what is heard stands in the trial's own sentence.
@@ -112,16 +112,16 @@ for (const [name, points] of WHAT_IFS) {
     await page.saysNothingWrong();
     assert.deepEqual(await keptForGood(page.page), kept);
     await page.dropTrial();
-    assert.equal(number((await value(page, 'True water')).value), before);
+    assert.equal(number((await value(page, 'True hydration')).value), before);
   });
 }
 
 test('less water is taken from plain water where there is some, else from the liquid that the button names', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   await page.openRow('What if');
-  const less = page.page.getByRole('main').getByRole('button', { name: /^Two points less water/ });
+  const less = page.page.getByRole('main').getByRole('button', { name: /^Hydration −2 %/ });
   // The example's final dough has milk and yolk, and no water.
-  assert.deepEqual(await less.allInnerTexts(), ['Two points less water (takes whole milk)']);
+  assert.deepEqual(await less.allInnerTexts(), ['Hydration −2 % (takes whole milk)']);
   await page.page.getByText('The final dough has too little plain water').waitFor();
   const yolk = await page.weight('Final dough', 'Egg yolk').inputValue();
   const poured = Number(await milk(page).inputValue());
@@ -132,15 +132,15 @@ test('less water is taken from plain water where there is some, else from the li
   assert.equal(await page.weight('Final dough', 'Egg yolk').inputValue(), yolk);
   await page.trial.getByText(/Whole milk/).waitFor();
   await page.dropTrial();
-  await page.whatIf('Two points more water');
+  await page.whatIf('Hydration +2 %');
   await page.keepTrial();
   const water = page.weight('Final dough', 'Water');
   assert.ok(Math.abs(Number(await water.inputValue()) - 9.6) <= 0.05);
   // Half of what two points take is too little: the milk is named again.
   await page.type(water, '5');
-  await until(() => less.allInnerTexts(), (names) => names.join() === 'Two points less water (takes whole milk)', '5 g are too little');
+  await until(() => less.allInnerTexts(), (names) => names.join() === 'Hydration −2 % (takes whole milk)', '5 g are too little');
   await page.type(water, '20');
-  await until(() => less.allInnerTexts(), (names) => names.join() === 'Two points less water', 'no other liquid is named');
+  await until(() => less.allInnerTexts(), (names) => names.join() === 'Hydration −2 %', 'no other liquid is named');
   const kept = await milk(page).inputValue();
   await less.click();
   await page.trial.waitFor();
@@ -150,12 +150,12 @@ test('less water is taken from plain water where there is some, else from the li
 
 test('a what-if that this dough cannot do is answered in words, and tries nothing', async (session) => {
   const page = new Formula((await session.open('phone')).page);
-  // Without its milk and yolk the example's final dough has no liquid left that could give way.
+  // Without its milk and yolk the example's final dough has no liquid left that could be adjusted.
   await page.type(milk(page), '0');
   await page.type(page.weight('Final dough', 'Egg yolk'), '0');
-  await counts(page.page.getByRole('button', { name: 'Water for half the milk' }), 0, 'what means nothing is not offered');
-  await page.whatIf('Two points less water');
-  await page.page.getByRole('main').getByRole('paragraph').filter({ hasText: /give way/ }).waitFor();
+  await counts(page.page.getByRole('button', { name: 'Half the milk as water' }), 0, 'what means nothing is not offered');
+  await page.whatIf('Hydration −2 %');
+  await page.page.getByRole('main').getByRole('paragraph').filter({ hasText: /be adjusted/ }).waitFor();
   await counts(page.trial, 0);
 });
 
@@ -169,15 +169,15 @@ test('a trial goes along to the other places, with old and new in their key figu
   assert.match((await value(page, 'Dough to mix')).was, /was 9(29\.6|30)/);
   assert.equal((await value(page, 'Pieces')).was === undefined, (await value(page, 'Pieces')).value.startsWith('9 '), 'each piece says if it weighs otherwise');
   await page.go('Heat');
-  const dough = await value(page, 'Dough comes off at');
+  const dough = await value(page, 'Dough temperature');
   const [, was, difference] = dough.was.match(/^was ([\d.]+).°C\n([+−][\d.]+).°C$/);
   const moved = number(dough.value) - Number(was);
   assert.ok(moved < 0, 'more cold milk, a colder dough');
   assert.ok(Math.abs(moved - number(difference.replace('−', '-'))) <= 0.11, `${dough.value}, ${dough.was}`);
   assert.equal((await value(page, 'Paste')).was, undefined, 'the paste is as it was');
   await page.dropTrial();
-  assert.equal((await value(page, 'Dough comes off at')).was, undefined);
-  assert.equal(number((await value(page, 'Dough comes off at')).value), Number(was));
+  assert.equal((await value(page, 'Dough temperature')).was, undefined);
+  assert.equal(number((await value(page, 'Dough temperature')).value), Number(was));
   await page.go('Batch');
   assert.match((await value(page, 'Dough to mix')).value, /929\.6|930/);
   assert.equal((await value(page, 'Dough to mix')).was, undefined);
@@ -207,11 +207,11 @@ async function openSheet(page, label) {
 
 test('two taps try half a point more water: water is poured, no milk; what follows is said; a third tap keeps it', async (session) => {
   const page = new Formula((await session.open('phone')).page);
-  const before = number((await value(page, 'True water')).value);
-  const sheet = await openSheet(page, 'True water');
+  const before = number((await value(page, 'True hydration')).value);
+  const sheet = await openSheet(page, 'True hydration');
   await sheet.more.click();
   await drawn(page.page);
-  assert.ok(Math.abs(number((await value(page, 'True water')).value) - before - 0.5) <= 0.06);
+  assert.ok(Math.abs(number((await value(page, 'True hydration')).value) - before - 0.5) <= 0.06);
   await holds(milk(page), '112', 'the milk stays');
   // Half a point of 480 g of flour is 2.4 g.
   await page.dialog.getByText(/Water in final dough, 0.g → 2\.4.g/).waitFor();
@@ -226,27 +226,27 @@ test('two taps try half a point more water: water is poured, no milk; what follo
   await counts(page.trial, 0);
   await holds(page.weight('Final dough', 'Water'), '2.4');
   await page.undo();
-  await counts(page.line('Final dough', 'Water'), 0, 'one step back');
+  await counts(page.line('Final dough', 'Water'), 0, 'undo');
 });
 
 test('another ingredient makes up the difference only when it is chosen, and dropped nothing has changed', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   const kept = await all(page.page);
-  const before = number((await value(page, 'True water')).value);
-  const sheet = await openSheet(page, 'True water');
+  const before = number((await value(page, 'True hydration')).value);
+  const sheet = await openSheet(page, 'True hydration');
   await sheet.less.click();
   await page.dialog.getByText(/less than nothing/).waitFor();
   await holds(milk(page), '112', 'without water there is none to take out');
   await page.dialog.getByText('Whole milk', { exact: true }).click();
   await sheet.less.click();
   await drawn(page.page);
-  assert.ok(Math.abs(number((await value(page, 'True water')).value) - before + 0.5) <= 0.06);
+  assert.ok(Math.abs(number((await value(page, 'True hydration')).value) - before + 0.5) <= 0.06);
   assert.notEqual(await milk(page).inputValue(), '112');
   await sheet.box.click();
   await drawn(page.page);
   await page.page.keyboard.type('66');
   await drawn(page.page);
-  assert.equal(number((await value(page, 'True water')).value), 66);
+  assert.equal(number((await value(page, 'True hydration')).value), 66);
   await page.dialog.getByRole('button', { name: 'Drop', exact: true }).click();
   await page.dialog.waitFor({ state: 'hidden' });
   await counts(page.trial, 0);

@@ -134,7 +134,7 @@ test('changed in another tab meanwhile, a trial is kept as a copy, and nothing t
   await page.trial.getByText('changed elsewhere since this trial began').waitFor();
   await counts(page.trial.getByRole('button', { name: 'Keep', exact: true }), 0);
   await holds(milk(page), '160', 'what is tried stands as it was typed');
-  await page.trial.getByRole('button', { name: 'Keep as a copy' }).click();
+  await page.trial.getByRole('button', { name: 'Save as a copy' }).click();
   await page.trial.waitFor({ state: 'hidden' });
   await is(() => page.name(), `${NAME} (2)`);
   await holds(milk(page), '160');
@@ -156,7 +156,7 @@ test('changed in another tab meanwhile, a trial kept over it is undone to what t
   const other = await another(context, address);
   await other.type(salt(other), '9.5');
   await page.trial.getByText('changed elsewhere').waitFor();
-  await page.trial.getByRole('button', { name: 'Keep over it' }).click();
+  await page.trial.getByRole('button', { name: 'Replace it' }).click();
   await page.trial.waitFor({ state: 'hidden' });
   await until(() => milk(other).inputValue(), (text) => text === '160', 'the other tab follows');
   await page.undo();

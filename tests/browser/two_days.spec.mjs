@@ -70,12 +70,12 @@ test('two days: each step fits the screen with all its weights, and a tap does i
   // Nothing that is due tomorrow begins tonight.
   const night = told.find(({ heading }) => /until Sat 7:\d\d/.test(heading));
   assert.match(night.said, /Then: Weigh and mix the dough/);
-  await page.getByRole('button', { name: 'Finish, and keep it in the log' }).click();
-  const kept = page.getByRole('region', { name: 'Kept in the log' });
+  await page.getByRole('button', { name: 'Finish and save to the log' }).click();
+  const kept = page.getByRole('region', { name: 'Saved to the log' });
   await reads(kept, /predicted.*happened.*next bake.*Bulk rise.*Proof.*Bake/s);
   await kept.getByRole('button', { name: 'To the plan' }).click();
   // The next plan begins from now: nothing of it is late.
-  assert.equal(await page.getByText('In the way').count(), 0);
+  assert.equal(await page.getByText('Conflicts').count(), 0);
   await reads(day.log, /Lantern Lane chocolate loaf.*Sat 28 March/s);
 }, { seconds: 240 });
 
@@ -141,8 +141,8 @@ test('the bowl is as deep at the bench as on Heat', async (session) => {
 test('yeast below the scale is said with its way out, as on Batch', async (session) => {
   const { page, day } = await onFriday(session);
   const batch = await new BatchPage(page).open();
-  await batch.ask('Times the formula');
-  await batch.box('Times the formula').fill('0.5');
+  await batch.ask('Multiply by');
+  await batch.box('Multiply by').fill('0.5');
   const { shows } = await batch.line('Night dough', 'Instant yeast');
   assert.match(shows, /below the scale/);
   await new DayPage(page).open();

@@ -220,10 +220,10 @@ test('more parts than a formula may have are refused in words, and what is there
   const formula = new Formula(page);
   const parts = () => page.getByRole('main').getByRole('button', { name: 'Add an ingredient' }).count();
   for (let more = 0; more < 14; more += 1) {
-    await page.getByRole('main').getByRole('button', { name: 'Add a stream' }).click();
+    await page.getByRole('main').getByRole('button', { name: 'Add a part' }).click();
     await formula.dialog.waitFor();
     const kind = formula.dialog.getByRole('button', { name: 'Wash' });
-    const full = formula.dialog.getByText('as many streams as one may have');
+    const full = formula.dialog.getByText('as many parts as one may have');
     // The texts of the dialog load with it.
     await kind.or(full).waitFor();
     if ((await kind.count()) > 0) await kind.click();

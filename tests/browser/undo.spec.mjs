@@ -56,7 +56,7 @@ test('what is noted at the bench is taken back, and a bake that is in the log co
   const app = new Formula(page);
   await day.start();
   await day.goTo('Weigh and mix the dough');
-  const warm = page.getByLabel(/^Dough came off at/);
+  const warm = page.getByLabel(/^Dough temperature/);
   await day.otherwise();
   const before = await warm.inputValue();
   await typed(warm, '22');

@@ -71,7 +71,7 @@ def test_the_table_is_read_back(exported):
         flour = sum(l["mass_g"] for s, l in lines if s["kind"] in ("paste", "preferment", "final")
                     and l.get("counts_as_flour", INGREDIENTS[l["ingredient"]]["role"] == "flour"))
         for row, (stream, line) in zip(rows, lines, strict=True):
-            assert (row["stream"], row["kind"]) == (stream["name"], stream["kind"])
+            assert (row["part"], row["kind"]) == (stream["name"], stream["kind"])
             # The table has six places.
             assert float(row["grams"]) == pytest.approx(line["mass_g"], abs=5e-7)
             if row["percent_of_all_flour"]:

@@ -60,11 +60,16 @@ fn the_first_is_a_plausible_soft_tin_loaf() {
             .filter(|s| s.kind == kind)
             .map(|s| s.flour().grams())
             .sum();
-        within("flour of a stream", 100.0 * own / flour, low, high);
+        within("flour of a part", 100.0 * own / flour, low, high);
     }
     within("dough", sheet.formula.dough().grams(), 900.0, 1000.0);
     let water = WaterLedger::of(&sheet.formula, Form::AsMade).unwrap();
-    within("true water", water.true_water.share.percent(), 62.0, 72.0);
+    within(
+        "true hydration",
+        water.true_water.share.percent(),
+        62.0,
+        72.0,
+    );
 }
 
 #[test]

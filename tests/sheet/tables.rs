@@ -21,7 +21,7 @@ fn every_ingredient_is_a_line_with_its_weight_and_percentages() {
         // The table has a head, every line, and nothing after the last line break.
         assert_eq!(lines.len(), all + 2);
         assert_eq!(lines.last(), Some(&""));
-        assert!(lines[0].starts_with("stream,kind,ingredient,grams,"));
+        assert!(lines[0].starts_with("part,kind,ingredient,grams,"));
     }
 }
 

@@ -51,18 +51,18 @@ fn an_actual_mass_is_shown_with_its_effect() {
     assert_eq!(said(Some(112.0)), "");
     let short = said(Some(104.0));
     assert!(
-        short.starts_with("Water is 8 g short. True water"),
+        short.starts_with("Water is 8 g short. True hydration"),
         "{short}"
     );
     assert!(!short.contains("flour"), "{short}");
     let over = said(Some(120.0));
     assert!(
-        over.starts_with("Water is 8 g over. True water comes to"),
+        over.starts_with("Water is 8 g over. True hydration is"),
         "{over}"
     );
     is_plain(&short);
     is_plain(&over);
-    for (got, word) in [(22.0, "later"), (27.0, "sooner"), (25.0, "just as wished")] {
+    for (got, word) in [(22.0, "later"), (27.0, "sooner"), (25.0, "as wanted")] {
         let said = day::dough_deviation(celsius(25.0), celsius(got), british());
         assert!(said.contains(word), "{said}");
         is_plain(&said);

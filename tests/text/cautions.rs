@@ -210,7 +210,7 @@ fn a_line_the_scale_cannot_show_gets_its_cure() {
         told.sentence().replace('\u{A0}', "_"),
         "Instant yeast: for 0.7_g the scale shows 1_g, which is 42.9_% off. Weigh 0.7_g on a \
          pocket scale that steps by 0.1_g. Or stir 1_g of yeast into 20_g of water, weigh 15_g \
-         of that into the dough, and pour only 60_g of this stream’s water."
+         of that into the dough, and pour only 60_g of this part’s water."
     );
     for pocket_scale in [pocket_scale, None] {
         for solution in [

@@ -197,7 +197,7 @@ fn what_is_added_names_the_food_and_the_weight() {
         let more = additions(&formula, &bench);
         plain(&day::addition(&more[0], &formula, british()))
     };
-    assert_eq!(said(104.0), "Added: 8 g of Water, and it is as asked");
+    assert_eq!(said(104.0), "Add 8 g of Water: it is back as planned");
     let flour = said(120.0);
     assert!(
         flour.contains("more of") && flour.contains("flour"),

@@ -144,16 +144,16 @@ fn steps_are_shown_with_clock_length_and_work() {
         })
         .collect();
     let all = told.join("\n").replace('\u{A0}', " ");
-    assert!(all.contains("Scald the paste: 12 min of work"), "{all}");
+    assert!(all.contains("Scald the paste: 12 min hands-on"), "{all}");
     assert!(
-        all.contains("Let the preferment stand: 40 min, no work"),
+        all.contains("Let the preferment stand: 40 min, nothing to do"),
         "{all}"
     );
     let order = planned.order.iter();
     let days = order.filter_map(|place| day::first_of_day(&planned, *place, &Zone::default()));
     assert_eq!(days.collect::<Vec<_>>(), ["Fri 27 March", "Sat 28 March"]);
     assert!(
-        all.contains("Bulk rise: ") && all.contains(" of it work"),
+        all.contains("Bulk rise: ") && all.contains(" hands-on)"),
         "{all}"
     );
 }

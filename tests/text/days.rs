@@ -206,10 +206,10 @@ fn what_bakes_taught_says_what_it_rests_on() {
     let learnt = learn(&bakes, usual);
     let told = day::learnt_figures(&learnt, british());
     assert_eq!(told.len(), 2);
-    assert_eq!(told[0].rests, "Rests on 5 bakes.");
+    assert_eq!(told[0].rests, "Based on 5 bakes.");
     assert_eq!(
         told[1].rests,
-        "Rests on 4 bakes; 1 was left aside, as it lies too far from the others."
+        "Based on 4 bakes; 1 was left aside, as it lies too far from the others."
     );
     for told in told {
         assert!(!told.value.is_empty() && !told.working.is_empty());

@@ -72,10 +72,7 @@ fn the_messages_read_as_expected() {
             "A volume does not say what it weighs. Put it on the scale; type the number alone, \
              or with g, kg, oz or lb.",
         ),
-        (
-            "-3",
-            "This cannot be less than nothing. Take the minus away.",
-        ),
+        ("-3", "This cannot be less than nothing. Remove the minus."),
         (
             "1,234",
             "This may mean 1234 or 1.234. Type it as one of these.",

@@ -24,11 +24,11 @@ fn the_bar_is_filled_from_end_to_end_without_gaps_or_overlaps() {
             end = piece.from + piece.wide;
         }
         assert!((end - 100.0).abs() < 1e-9, "{}: ends at {end}", sheet.name);
-        let [poured, all] = bar.marks.as_slice() else {
+        let [added, all] = bar.marks.as_slice() else {
             panic!("two marks");
         };
-        assert!(poured.at <= all.at && (all.at - 100.0).abs() < 1e-9);
-        assert!(poured.says.starts_with("poured ") && all.says.starts_with("true "));
+        assert!(added.at <= all.at && (all.at - 100.0).abs() < 1e-9);
+        assert!(added.says.starts_with("added ") && all.says.starts_with("true "));
     }
 }
 

@@ -130,7 +130,7 @@ fn the_table_of_runs_is_up_to_date() {
     let columns = [
         Column::text("formula"),
         Column::number("room"),
-        Column::number("dough off the mixer"),
+        Column::number("dough temperature"),
         Column::text("paste at 5 °C after"),
         Column::number("bulk rise"),
         Column::number("proof"),

@@ -46,7 +46,7 @@ pub fn ImportFile() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h3>{tr!("Take in")}</h3>
+        <h3>{tr!("Import")}</h3>
         <label class="button file">
             {tr!("Open a file of formulas")}
             <input type="file" class="visually-hidden" accept=".json,application/json" on:change:target=move |event| take(event.target()) />

@@ -54,14 +54,14 @@ pub fn ImportRecipe() -> impl IntoView {
         }
     };
     view! {
-        <h3>{tr!("Take in a recipe")}</h3>
-        <p class="quiet">{tr!("A page saved from the browser, or recipe data by itself (schema.org). It is read here; nothing is sent anywhere.")}" "{tr!("Ingredients are read in English, Spanish and Japanese.")}</p>
+        <h3>{tr!("Import a recipe")}</h3>
+        <p class="quiet">{tr!("A page saved from the browser, or its recipe data (schema.org). It is read on this device; nothing is sent.")}" "{tr!("Ingredients are read in English, Spanish and Japanese.")}</p>
         <label class="button file">
             {tr!("Open a recipe")}
             <input type="file" class="visually-hidden" accept=".html,.htm,.json,.jsonld,text/html,application/ld+json" on:change:target=move |event| take(event.target()) />
         </label>
         <p role="status">{status}</p>
-        {move || view().map(|view| view! { <Lines view /> <Button label=tr!("Put it on the shelf") class="primary" on_tap=shelve /> })}
+        {move || view().map(|view| view! { <Lines view /> <Button label=tr!("Add to the shelf") class="primary" on_tap=shelve /> })}
     }
 }
 

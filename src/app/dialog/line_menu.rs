@@ -69,11 +69,11 @@ fn Change(
     let state = use_app_state();
     let pick = move |()| {
         state.open(DialogKind::Pick {
-            title: tr!("In place of {value}", value = food.get_untracked()),
+            title: tr!("Replace {value}", value = food.get_untracked()),
             pick_for: PickFor::Swap(at),
         });
     };
-    view! { <Button label=tr!("Change the ingredient") on_tap=pick /> }
+    view! { <Button label=tr!("Replace the ingredient") on_tap=pick /> }
 }
 
 /// Removes the line.
@@ -126,7 +126,7 @@ fn Poured(
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
     view! {
-        <NumberBox id=format!("poured-{}-{}", at.part, at.line) label=tr!("Really poured, if it missed") unit figure store=Callback::new(store) />
+        <NumberBox id=format!("poured-{}-{}", at.part, at.line) label=tr!("Actual weight, if different") unit figure store=Callback::new(store) />
     }
 }
 

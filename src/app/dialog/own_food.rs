@@ -34,7 +34,7 @@ pub fn OwnFoodForm(
     view! {
         <TextBox id="own-name" label=tr!("Name") text=form.name on_input=move |typed| form.name.set(typed) max_length=OwnFood::NAME_LENGTH />
         <PickOne id="own-role" label=tr!("What it does in a dough") choices=Signal::stored(roles) selected=form.role on_select=move |role| form.role.set(role) />
-        <p class="quiet">{tr!("From the packet, for 100 g. What it does not say is worked out, and marked so.")}</p>
+        <p class="quiet">{tr!("From the packet, for 100 g. What it does not say is calculated, and marked.")}</p>
         <div class="fields">
             {LabelLine::ALL.map(|line| view! { <LabelBox form line /> }).into_iter().collect_view()}
         </div>

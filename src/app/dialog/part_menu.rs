@@ -27,14 +27,14 @@ pub fn PartMenu(
         })
     });
     let typed = move |typed: String| {
-        state.type_in(&format!("stream-name-{part}"), |sheet| {
+        state.type_in(&format!("part-name-{part}"), |sheet| {
             if let Some(own) = sheet.formula.parts.get_mut(part) {
                 own.name = typed;
             }
         });
     };
     view! {
-        <TextBox id="stream-name" label=tr!("Name") text=words on_input=typed max_length=Sheet::PART_NAME_LENGTH />
+        <TextBox id="part-name" label=tr!("Name") text=words on_input=typed max_length=Sheet::PART_NAME_LENGTH />
         <Kind part />
         <Steam part />
         <Arrange part name=words />
@@ -66,8 +66,8 @@ fn Arrange(
     };
     view! {
         <div class="menu">
-            <Button label=tr!("Earlier in the order of work") on_tap=earlier disabled=Signal::derive(move || part == 0) />
-            <Button label=tr!("Remove with all that is in it") class="danger" picture=Picture::Remove on_tap=remove />
+            <Button label=tr!("Move up") on_tap=earlier disabled=Signal::derive(move || part == 0) />
+            <Button label=tr!("Remove the part with everything in it") class="danger" picture=Picture::Remove on_tap=remove />
         </div>
     }
 }
@@ -92,7 +92,7 @@ fn Kind(
     let kinds = PartKind::ALL
         .map(|kind| (Some(kind), name::part_kind(kind).to_owned()))
         .to_vec();
-    view! { <PickOne id="stream-kind" label=tr!("What it is") choices=Signal::stored(kinds) selected on_select=chosen /> }
+    view! { <PickOne id="part-kind" label=tr!("Kind") choices=Signal::stored(kinds) selected on_select=chosen /> }
 }
 
 /// The steam that was lost, found by weighing.
@@ -132,7 +132,7 @@ fn Steam(
     };
     view! {
         <Show when=is_paste>
-            <NumberBox id=format!("steam-{part}") label=tr!("Lost as steam, by weighing") unit figure store=Callback::new(store) />
+            <NumberBox id=format!("steam-{part}") label=tr!("Lost as steam, weighed") unit figure store=Callback::new(store) />
         </Show>
     }
 }

@@ -45,11 +45,11 @@ pub fn SettingsDialog() -> impl IntoView {
         <Choice
             id="theme"
             label=tr!("Light or dark")
-            choices=vec![(Theme::Device, tr!("as the device")), (Theme::Light, tr!("light")), (Theme::Dark, tr!("dark"))]
+            choices=vec![(Theme::Device, tr!("same as the device")), (Theme::Light, tr!("light")), (Theme::Dark, tr!("dark"))]
             selected=theme
             on_select=set_theme
         />
         <p class="quiet">{tr!("Numbers are written as this browser writes them: ")}{numbers}{tr!(". A comma or a point can be typed.")}</p>
-        <p class="quiet">{tr!("Everything is kept in this browser only. Nothing leaves the device but what you hand out.")}</p>
+        <p class="quiet">{tr!("Everything is saved in this browser only. Nothing leaves the device except what you share.")}</p>
     }
 }

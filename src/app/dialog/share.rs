@@ -19,10 +19,10 @@ pub fn ShareDialog() -> impl IntoView {
     provide_context(ShareContent::all(state));
     view! {
         <Show when=move || state.is_stale()>
-            <p class="advice">{tr!("A box cannot be read. Put it right first: what is handed out is the last good formula.")}</p>
+            <p class="advice">{tr!("A box cannot be read. Correct it first: what is shared is the last good formula.")}</p>
         </Show>
         <Show when=move || state.is_trial()>
-            <p class="advice">{tr!("A trial is on. What is handed out is the formula as it was kept.")}</p>
+            <p class="advice">{tr!("A trial is on. What is shared is the formula as saved.")}</p>
         </Show>
         <ShareLink />
         <ShareFiles />

@@ -42,7 +42,7 @@ fn ShareCode() -> impl IntoView {
         }
         Some(CodeView::TooLong { says }) => view! {
             <h3>{tr!("As a square code")}</h3>
-            <p>{says}" "{tr!("Make it shorter above.")}</p>
+            <p>{says}" "{tr!("Shorten the link above.")}</p>
         }
         .into_any(),
         None => ().into_any(),
@@ -77,7 +77,7 @@ fn Drawn(
         let says = if whole.get() {
             tr!("Close the code")
         } else {
-            tr!("Show it on the whole screen")
+            tr!("Full screen")
         };
         says.to_owned()
     });

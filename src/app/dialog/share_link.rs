@@ -43,7 +43,7 @@ pub fn ShareLink() -> impl IntoView {
     };
     view! {
         <Show when=move || content.class().is_some()>
-            <Choice id="share-class" label=tr!("The weights of") choices=for_whom() selected=content.whole_class on_select=Callback::new(move |whole| content.whole_class.set(whole)) />
+            <Choice id="share-class" label=tr!("Weights for") choices=for_whom() selected=content.whole_class on_select=Callback::new(move |whole| content.whole_class.set(whole)) />
         </Show>
         <Show when=move || is_there.get()>
             <div class="text-box">

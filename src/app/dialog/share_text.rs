@@ -29,7 +29,7 @@ const FORMS: [(&str, &str, &str, Write); 4] = [
         |sheet, _| format!("\u{feff}{}", csv(&sheet.formula, name::food)),
     ),
     (
-        tr_noop!("Recipe for other programs"),
+        tr_noop!("Recipe data (schema.org)"),
         "recipe.json",
         "application/ld+json",
         |sheet, options| write_recipe(sheet, &steps(sheet, options), name::food),
@@ -70,7 +70,7 @@ pub fn ShareText() -> impl IntoView {
         view! { <Button label=text(says) on_tap=move |()| save(ending, kind, write) /> }
     });
     view! {
-        <h3>{tr!("In other forms")}</h3>
+        <h3>{tr!("Other formats")}</h3>
         <div class="buttons">{buttons}</div>
         <p class="error">{refused}</p>
     }

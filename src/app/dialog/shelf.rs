@@ -54,7 +54,7 @@ fn NewFormula() -> impl IntoView {
     view! {
         <div class="buttons">
             <Button label=tr!("New formula") picture=Picture::Add on_tap=new />
-            <Button label=tr!("Copy of this one") on_tap=copy />
+            <Button label=tr!("Copy of this formula") on_tap=copy />
         </div>
     }
 }
@@ -118,7 +118,7 @@ fn FormulaRow(
         state.bin(&bins);
         announce(&tr!("{gone} is in the bin.", gone = gone));
     };
-    let binned = tr!("Put {value} into the bin", value = entry.name);
+    let binned = tr!("Delete {value}", value = entry.name);
     let wording = tr!(
         "{first} of dough, {second}",
         first = format::mass(entry.dough, options),
@@ -199,7 +199,7 @@ fn BinRow(
 ) -> impl IntoView {
     let state = use_app_state();
     let says =
-        view! { {tr!("Put back")} <span class="visually-hidden">{format!(": {name}")}</span> };
+        view! { {tr!("Restore")} <span class="visually-hidden">{format!(": {name}")}</span> };
     view! {
         <li>
             <span>{name}</span>

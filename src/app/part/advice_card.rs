@@ -52,7 +52,7 @@ pub fn AdviceCard(
                 <p>{text(|advice| &advice.means)}</p>
                 <p>{text(|advice| &advice.to_do)}</p>
                 <p class="quiet">{tr!("Source: ")}{text(|advice| &advice.source)}</p>
-                {working.map(|working| view! { <Button label=tr!("How this came about") class="bare" on_tap=move |()| open(working) /> })}
+                {working.map(|working| view! { <Button label=tr!("How this is worked out") class="bare" on_tap=move |()| open(working) /> })}
             </section>
         </Show>
     }

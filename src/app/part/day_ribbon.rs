@@ -42,7 +42,7 @@ pub fn DayRibbonPicture(
     };
     let now = now.map(|x| view! { <line class="now" x1=x x2=x y1="0" y2=lanes_foot /> });
     view! {
-        <figure class="ribbon" role="group" aria-label=tr!("The ribbon of the plan")>
+        <figure class="ribbon" role="group" aria-label=tr!("Chart of the plan")>
             <svg viewBox=field role="img" aria-label=description>
                 {nights.into_iter().map(night).collect_view()}
                 {days.into_iter().map(midnight).collect_view()}

@@ -49,7 +49,7 @@ pub fn RiseCurve(
             <figcaption class="quiet">
                 <span class="key here-key">{tr!("here, today")}</span>
                 <span class="key known-key">{tr!("known rise")}</span>
-                <span class="key range-key">{tr!("nine in ten")}</span>
+                <span class="key range-key">{tr!("likely range")}</span>
             </figcaption>
         </figure>
     }

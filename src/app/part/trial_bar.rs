@@ -17,7 +17,7 @@ pub fn TrialBar() -> impl IntoView {
     });
     let drop_it = move || {
         state.drop_trial();
-        announce(tr!("Trial dropped. The formula stands as it was kept."));
+        announce(tr!("Trial dropped. The formula is as saved."));
     };
     let keep_it = move || {
         state.save_trial();
@@ -25,7 +25,7 @@ pub fn TrialBar() -> impl IntoView {
     };
     let keep_apart = move || {
         state.save_trial_as_copy();
-        announce(tr!("Trial kept as a copy."));
+        announce(tr!("Trial saved as a copy."));
     };
     let has_diverged = memo(move || state.has_diverged());
     let disabled = Signal::derive(move || state.is_stale());
@@ -41,8 +41,8 @@ pub fn TrialBar() -> impl IntoView {
             <div class="buttons">
                 <Button label=tr!("Drop") on_tap=move |()| drop_it() />
                 <Show when=move || has_diverged.get() fallback=move || view! { <Button label=tr!("Keep") class="primary" disabled on_tap=move |()| keep_it() /> }>
-                    <Button label=tr!("Keep over it") disabled on_tap=move |()| keep_it() />
-                    <Button label=tr!("Keep as a copy") class="primary" disabled on_tap=move |()| keep_apart() />
+                    <Button label=tr!("Replace it") disabled on_tap=move |()| keep_it() />
+                    <Button label=tr!("Save as a copy") class="primary" disabled on_tap=move |()| keep_apart() />
                 </Show>
             </div>
         </section>

@@ -20,7 +20,7 @@ pub fn WorkingButton(
     worked: Callback<(), Worked>,
 ) -> impl IntoView {
     let state = use_app_state();
-    let label = tr!("How this came about");
+    let label = tr!("How this is worked out");
     // Several of them stand in one list: the name read out says of what.
     let name = move || title.with(|title| format!("{title}: {label}"));
     let open = move |_| {

@@ -18,7 +18,7 @@ pub fn Head() -> impl IntoView {
         Stepped::Beside => state.show_toast(notice::beside_undone()),
     };
     let redo = move || match state.redo() {
-        Stepped::Formula => announce(tr!("Done again")),
+        Stepped::Formula => announce(tr!("Redone")),
         Stepped::Kitchen => state.show_toast(notice::kitchen_redone()),
         Stepped::Beside => state.show_toast(notice::beside_redone()),
     };
@@ -32,7 +32,7 @@ pub fn Head() -> impl IntoView {
                 <div class="tools">
                     <IconButton picture=Picture::Undo name=tr!("Undo") on_tap=undo disabled=memo(move || !state.can_undo()) />
                     <IconButton picture=Picture::Redo name=tr!("Redo") on_tap=redo disabled=memo(move || !state.can_redo()) />
-                    <IconButton picture=Picture::Share name=tr!("Hand out") on_tap=move || state.open(DialogKind::Share) />
+                    <IconButton picture=Picture::Share name=tr!("Share") on_tap=move || state.open(DialogKind::Share) />
                     <IconButton picture=Picture::Settings name=tr!("Settings") on_tap=move || state.open(DialogKind::Settings) />
                 </div>
             </div>

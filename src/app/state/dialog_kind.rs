@@ -66,11 +66,11 @@ impl DialogKind {
                 name::figure(figure.unwrap_or(Figure::TotalWater)).to_owned()
             }
             Self::Line(_) => tr!("This ingredient").to_owned(),
-            Self::Part(_) => tr!("This stream").to_owned(),
-            Self::AddPart | Self::NewParts => tr!("Add a stream").to_owned(),
+            Self::Part(_) => tr!("This part").to_owned(),
+            Self::AddPart | Self::NewParts => tr!("Add a part").to_owned(),
             Self::About => tr!("About it").to_owned(),
             Self::Shelf => tr!("Shelf").to_owned(),
-            Self::Share => tr!("Hand out").to_owned(),
+            Self::Share => tr!("Share").to_owned(),
             Self::Settings => tr!("Settings").to_owned(),
         }
     }

@@ -65,7 +65,7 @@ impl Rounded {
                 self.true_water_weighed,
             ),
         ];
-        let names = ["true water, exact", "true water, as weighed"];
+        let names = ["true hydration, exact", "true hydration, as weighed"];
         let mut lines: Vec<WorkingLine> = sides
             .into_iter()
             .zip(names)
@@ -112,7 +112,7 @@ impl YeastSolution {
             WorkingLine {
                 rule: "W − w".into(),
                 with: vec![
-                    grams("W", "plain water of the stream", self.part_water),
+                    grams("W", "plain water of the part", self.part_water),
                     grams("w", "water in the solution", self.water),
                 ],
                 result: grams("L", "water left, exact", self.water_left_exact),

@@ -10,13 +10,13 @@ pub enum FormulaError {
     #[error("the dough holds no flour")]
     NoFlour,
     /// The part holds no flour of its own.
-    #[error("stream {part} holds no flour")]
+    #[error("part {part} holds no flour")]
     NoFlourIn {
         /// Which part.
         part: usize,
     },
     /// The formula has no such part.
-    #[error("there is no stream {part}")]
+    #[error("there is no part {part}")]
     NoSuchPart {
         /// Which was asked for.
         part: usize,
@@ -28,7 +28,7 @@ pub enum FormulaError {
         at: LineAt,
     },
     /// Only a paste or a preferment has a share that can be set.
-    #[error("stream {part} is neither a paste nor a preferment")]
+    #[error("part {part} is neither a paste nor a preferment")]
     NotMadeAhead {
         /// Which part.
         part: usize,
@@ -37,7 +37,7 @@ pub enum FormulaError {
     #[error("there is no final dough")]
     NoFinalDough,
     /// The part holds nothing that could be made more or less.
-    #[error("stream {part} holds nothing to change")]
+    #[error("part {part} holds nothing to change")]
     NothingIn {
         /// Which part.
         part: usize,

@@ -175,8 +175,8 @@ impl PartTotals {
         let mut lines = vec![
             WorkingLine {
                 rule: "100 × m / F".into(),
-                with: vec![given("m", "stream", self.mass.grams(), "g"), all.clone()],
-                result: given("p", "stream on flour", self.share.percent(), "%"),
+                with: vec![given("m", "part", self.mass.grams(), "g"), all.clone()],
+                result: given("p", "part on flour", self.share.percent(), "%"),
                 source: "by definition".into(),
             },
             WorkingLine {

@@ -197,7 +197,7 @@ impl Reached {
         vec![WorkingLine {
             rule: rule.into(),
             with,
-            result: given("m", "what gives way", self.after.grams(), "g"),
+            result: given("m", "what is adjusted", self.after.grams(), "g"),
             source: "by definition".into(),
         }]
     }

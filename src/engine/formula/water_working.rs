@@ -11,9 +11,9 @@ impl WaterLedger {
         let (of_flours, others): (Vec<_>, Vec<_>) = self.from.iter().partition(|one| one.is_flour);
         let true_water = self.true_water.mass;
         let mut lines = vec![
-            sum("W", "true water", &others, self.steam, true_water),
-            self.share_line("W", "true water", self.true_water),
-            self.share_line("P", "poured water", self.poured),
+            sum("W", "true hydration", &others, self.steam, true_water),
+            self.share_line("W", "true hydration", self.true_water),
+            self.share_line("P", "added water", self.poured),
             self.share_line("L", "liquids", self.liquids),
         ];
         if !of_flours.is_empty() {
@@ -37,7 +37,7 @@ impl WaterLedger {
         let true_water = self.true_water.mass.grams();
         line.rule = format!("W + {}", line.rule).into();
         line.with
-            .insert(0, given("W", "true water", true_water, "g"));
+            .insert(0, given("W", "true hydration", true_water, "g"));
         line
     }
 

@@ -4,7 +4,7 @@ use crate::engine::formula::{Basis, Formula, LineAt, percentage};
 use crate::engine::ingredients::{Food, Source};
 
 const HEADS: &str =
-    "stream,kind,ingredient,grams,percent_of_all_flour,percent_of_stream_flour,table,number";
+    "part,kind,ingredient,grams,percent_of_all_flour,percent_of_part_flour,table,number";
 
 /// The formula as CSV: one line for each ingredient, points for decimals, a line break of CR LF,
 /// UTF-8; `called` names an ingredient. A percentage that cannot be had is left empty.

@@ -42,6 +42,6 @@ pub enum LinkError {
     #[error(transparent)]
     Label(#[from] LabelError),
     /// More parts or lines than a formula may have.
-    #[error("more streams or lines than a formula may have")]
+    #[error("more parts or lines than a formula may have")]
     TooMany,
 }

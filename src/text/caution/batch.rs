@@ -27,7 +27,7 @@ pub fn batch(caution: &BatchCaution, options: FormatOptions) -> Advice {
                 first = format::share(share, options),
                 second = percent_range(1.0, 3.0, options)
             ),
-            tr!("Check the losses. If they are meant, go on."),
+            tr!("Check the losses. If they are right, go on."),
             COMMON_PRACTICE,
         ),
     }

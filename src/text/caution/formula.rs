@@ -112,7 +112,7 @@ fn outside(usual: &Usual, value: Share, options: FormatOptions) -> Advice {
             third = format::share_range(usual.low, usual.high, options)
         ),
         tr!(
-            "{to_do}, and that the kind of bread is the right one. If it is meant, go on.",
+            "{to_do}, and that the kind of bread is the right one. If it is intended, go on.",
             to_do = to_do
         ),
         usual.source,

@@ -61,7 +61,7 @@ fn solution(aid: &SolutionAid, options: FormatOptions) -> String {
         )
         .to_owned(),
         SolutionAid::NotEnoughWater { brings, water } => tr!(
-            "Stirred into water it would bring {first} of water, more than the {second} this stream has.",
+            "Stirred into water it would bring {first} of water, more than the {second} this part has.",
             first = format::mass(*brings, options),
             second = format::mass(*water, options)
         ),
@@ -71,8 +71,7 @@ fn solution(aid: &SolutionAid, options: FormatOptions) -> String {
 fn take_solution(take: &YeastSolution, options: FormatOptions) -> String {
     let weigh = |mass| format::mass_weighed(mass, take.division, options);
     tr!(
-        "Or stir {first} of yeast into {second} of water, weigh {third} of that into the dough, and pour only {fourth} \
-         of this stream’s water.",
+        "Or stir {first} of yeast into {second} of water, weigh {third} of that into the dough, and pour only {fourth} of this part’s water.",
         first = weigh(take.stir_in_yeast),
         second = weigh(take.stir_in_water),
         third = weigh(take.solution),

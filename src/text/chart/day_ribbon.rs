@@ -234,8 +234,7 @@ pub fn day_ribbon(results: &DayResults, zone: &Zone, options: FormatOptions) -> 
     let solved = &results.solved;
     let minutes = |minutes| format::minutes(minutes, options);
     tr!(
-        "The work begins {first} and the bread is on the table {second}, {third} later. {fourth} of that is work; the \
-         longest wait is {fifth}.",
+        "The work begins {first} and the bread is ready {second}, {third} later. {fourth} of that is work; the longest wait is {fifth}.",
         first = format::day_and_clock(solved.begins, zone),
         second = format::day_and_clock(solved.table, zone),
         third = minutes(format::between_clocks(solved.begins, solved.table)),

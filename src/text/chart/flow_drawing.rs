@@ -254,7 +254,7 @@ fn current(
         .here
         .thickness
         .map_or(beyond, |thickness| scale.y(thickness));
-    let first = tr!("{value} to 100", value = to_hundred(amount, options));
+    let first = tr!("{value} g to 100 g", value = to_hundred(amount, options));
     place((scale.x(amount), y), [first, second], points, scale.right)
 }
 

@@ -97,7 +97,7 @@ pub fn water_bar(ledger: &WaterLedger, options: FormatOptions) -> WaterBar {
     };
     if full > Mass::ZERO {
         bar.marks = vec![
-            mark(tr!("poured"), ledger.poured),
+            mark(tr!("added"), ledger.poured),
             mark(tr!("true"), ledger.true_water),
         ];
     }

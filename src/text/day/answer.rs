@@ -13,7 +13,7 @@ use super::learnt::learnt_figures;
 #[must_use]
 pub fn when_answer(results: &DayResults, zone: &Zone) -> String {
     tr!(
-        "On the table {table}; start {start}",
+        "Ready {table}; start {start}",
         table = format::day_and_clock(results.solved.table, zone),
         start = format::day_and_clock(results.solved.begins, zone)
     )
@@ -32,7 +32,7 @@ pub fn start_label(results: &DayResults, zone: &Zone) -> String {
 #[must_use]
 pub fn table_label(results: &DayResults, zone: &Zone) -> String {
     tr!(
-        "On the table {day}",
+        "Ready {day}",
         day = format::weekday(results.solved.table, zone)
     )
 }

@@ -45,7 +45,7 @@ pub fn weighing_effect(
     let (asked, got) = (format::share(asked, options), format::share(got, options));
     if asked != got {
         wording.push(tr!(
-            "True water comes to {got} instead of {asked}.",
+            "True hydration is {got} instead of {asked}.",
             got = got,
             asked = asked
         ));
@@ -83,13 +83,13 @@ pub fn addition(more: &Addition, formula: &Formula, options: FormatOptions) -> S
     let (food, mass) = (food.unwrap_or_default(), format::mass(more.more, options));
     if more.as_asked {
         tr!(
-            "Added: {mass} of {food}, and it is as asked",
+            "Add {mass} of {food}: it is back as planned",
             mass = mass,
             food = food
         )
     } else {
         tr!(
-            "Added: {mass} more of {food}, and the water is as asked",
+            "Add {mass} more of {food}: hydration is back as planned",
             mass = mass,
             food = food
         )
@@ -99,10 +99,7 @@ pub fn addition(more: &Addition, formula: &Formula, options: FormatOptions) -> S
 /// What the masses that were weighed do to the dough temperature.
 fn dough_warming(by: TemperatureChange, options: FormatOptions) -> String {
     let by = format::temperature_change(by, options);
-    tr!(
-        "By that, the temperature of the dough changes by {by}.",
-        by = by
-    )
+    tr!("That changes the dough temperature by {by}.", by = by)
 }
 
 /// What the measured dough temperature does to the rise, against the wished one.
@@ -113,7 +110,7 @@ pub fn dough_deviation(wished: Temperature, got: Temperature, options: FormatOpt
         format::temperature(got, options),
     );
     if asked == warm {
-        tr!("The dough is at {warm}, just as wished.", warm = warm)
+        tr!("The dough is at {warm}, as wanted.", warm = warm)
     } else if got > wished {
         tr!(
             "The dough is at {warm} instead of {asked}: it rises sooner than planned.",

@@ -113,7 +113,7 @@ pub fn bench_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
             dough = dough,
             wished = format::temperature(wished, options)
         ),
-        None => tr!("The dough comes off at {dough}.", dough = dough),
+        None => tr!("Expected dough temperature: {dough}.", dough = dough),
     })
 }
 

@@ -72,7 +72,7 @@ pub fn crust(crust: Crust) -> &'static str {
 #[must_use]
 pub fn summary_name(row: &SummaryRow) -> &'static str {
     if row.of == StepKind::Mix {
-        tr!("Dough off the mixer")
+        tr!("Dough temperature")
     } else {
         name::work(row.of)
     }
@@ -92,11 +92,12 @@ pub fn summary_figure(figure: Option<SummaryFigure>, options: FormatOptions) -> 
 #[must_use]
 pub fn findings(found: &Findings, options: FormatOptions) -> Vec<String> {
     let mut wording = Vec::new();
-    wording.extend(
-        found
-            .water
-            .map(|water| tr!("True water {value}.", value = format::share(water, options))),
-    );
+    wording.extend(found.water.map(|water| {
+        tr!(
+            "True hydration {value}.",
+            value = format::share(water, options)
+        )
+    }));
     wording.extend(found.paste.map(|at| {
         tr!(
             "Paste at {value} when last measured.",

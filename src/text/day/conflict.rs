@@ -103,12 +103,12 @@ pub fn change(
     match change {
         Change::TableLater(at) => {
             tr!(
-                "Have the bread on the table later, {value}.",
+                "Have the bread ready later, {value}.",
                 value = format::day_and_clock(*at, zone)
             )
         }
         Change::TableEarlier(at) => tr!(
-            "Have the bread on the table earlier, {value}.",
+            "Have the bread ready earlier, {value}.",
             value = format::day_and_clock(*at, zone)
         ),
         Change::LetLast {

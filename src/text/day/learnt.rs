@@ -16,8 +16,8 @@ use crate::text::{
 pub fn evidence(evidence: &Evidence, options: FormatOptions) -> String {
     let count = |number: u32| format::count(number, options);
     let kept = match evidence.bakes() {
-        1 => tr!("Rests on 1 bake").to_owned(),
-        many => tr!("Rests on {value} bakes", value = count(u32::from(many))),
+        1 => tr!("Based on 1 bake").to_owned(),
+        many => tr!("Based on {value} bakes", value = count(u32::from(many))),
     };
     let aside = saturating_u32(evidence.left_aside().count());
     match aside {

@@ -14,8 +14,8 @@ pub fn log_imported(imported: &LogImport, photos_left: u32, options: FormatOptio
     let added = saturating_u32(imported.added.len());
     let mut wording = vec![match added {
         0 => tr!("No bake of this file is new here.").to_owned(),
-        1 => tr!("One bake was taken in.").to_owned(),
-        many => tr!("{many} bakes were taken in.", many = count(many)),
+        1 => tr!("One bake was imported.").to_owned(),
+        many => tr!("{many} bakes were imported.", many = count(many)),
     }];
     match imported.there {
         0 => {}
@@ -66,8 +66,7 @@ pub fn photo_gone() -> &'static str {
 #[must_use]
 pub fn photos_full() -> &'static str {
     tr!(
-        "There is no room for another photo. Take one away from an older bake, or save the log to \
-         a file first. Nothing else is lost."
+        "There is no room for another photo. Remove one from an older bake, or save the log to a file first. Nothing else is lost."
     )
 }
 

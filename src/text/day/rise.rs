@@ -29,26 +29,24 @@ pub fn basis(anchor: &ReferenceRise, options: FormatOptions) -> String {
     let at = format::temperature(anchor.at, options);
     match anchor.basis {
         ReferenceBasis::Usual => tr!(
-            "Rests on a usual dough (1 % instant yeast, 10 % sugar, 1.8 % salt): {time} at {at}. \
-             Printed recipes differ by a quarter to a half; nine rises in ten should lie within {value}.",
+            "Default estimate from a usual dough (1 % instant yeast, 10 % sugar, 1.8 % salt): {time} at {at}. Printed recipes differ by a quarter to a half; likely range {value}.",
             time = time,
             at = at,
             value = format::share(anchor.spread, options)
         ),
         ReferenceBasis::Stated => tr!(
-            "Rests on what the formula says of itself: {time} at {at}. Nine rises in ten should \
-             lie within {value}.",
+            "Default estimate of the formula: {time} at {at}. Likely range {value}.",
             time = time,
             at = at,
             value = format::share(anchor.spread, options)
         ),
         ReferenceBasis::Bakes(1) => tr!(
-            "Rests on one bake of yours: {time} at {at}.",
+            "Based on one bake of yours: {time} at {at}.",
             time = time,
             at = at
         ),
         ReferenceBasis::Bakes(count) => tr!(
-            "Rests on {first} bakes of yours: {time} at {at}. Nine in ten lie within {second}.",
+            "Based on {first} bakes of yours: {time} at {at}. Likely range {second}.",
             first = format::count(u32::from(count), options),
             time = time,
             at = at,
@@ -94,8 +92,7 @@ pub fn rise_begins(results: &DayResults, options: FormatOptions) -> String {
             place = place
         ),
         DoughBasis::Wished => tr!(
-            "It is not known how warm the dough comes off the mixer: {dough}, as wished, is taken. It \
-             is {place} where it rises.",
+            "The dough temperature is not known: the target, {dough}, is used. It is {place} where it rises.",
             dough = dough,
             place = place
         ),

@@ -74,15 +74,15 @@ fn lasts(step: &Step, timed: &Timed, options: FormatOptions) -> String {
     };
     let waits = timed.lasts > step.hands;
     if !waits {
-        tr!("{all} of work", all = all)
+        tr!("{all} hands-on", all = all)
     } else if step.hands > Minutes::ZERO {
         tr!(
-            "{all}, {value} of it work",
+            "{all} ({value} hands-on)",
             all = all,
             value = minutes(step.hands)
         )
     } else {
-        tr!("{all}, no work", all = all)
+        tr!("{all}, nothing to do", all = all)
     }
 }
 

@@ -14,12 +14,11 @@ impl ErrorText for FormulaError {
             )
             .to_owned(),
             Self::NoFlourIn { .. } => {
-                tr!("This stream holds no flour of its own. Give it some, or \
-                                       show percentages of all flour.")
+                tr!("This part holds no flour of its own. Give it some, or show percentages of all flour.")
                 .to_owned()
             }
             Self::NoSuchPart { .. } => {
-                tr!("That stream is no longer in the formula. Choose another.").to_owned()
+                tr!("That part is no longer in the formula. Choose another.").to_owned()
             }
             Self::NoSuchLine { .. } => {
                 tr!("That ingredient is no longer in the formula. Choose another.").to_owned()
@@ -35,29 +34,24 @@ impl ErrorText for FormulaError {
             )
             .to_owned(),
             Self::NothingIn { .. } => tr!(
-                "This stream is empty, so there is nothing to make more or less of. Add an \
-                 ingredient first."
+                "This part is empty, so there is nothing to make more or less of. Add an ingredient first."
             )
             .to_owned(),
             Self::NothingGivesWay => {
-                tr!("Nothing in the dough can give way for this. Add water or \
-                                      another liquid, or a paste, first.")
+                tr!("Nothing in the dough can be adjusted for this. Add water or another liquid, or a paste, first.")
                 .to_owned()
             }
             Self::BelowZero { food, short } => tr!(
-                "{food} would have to be {value} less than nothing. Ask for a smaller change, or let \
-                 another ingredient give way.",
+                "{food} would have to be {value} less than nothing. Ask for a smaller change, or adjust another ingredient.",
                 food = food,
                 value = format::mass(*short, options)
             ),
             Self::CannotMove { food } => tr!(
-                "{food} cannot bring this figure there, whatever it weighs. Let another \
-                 ingredient give way.",
+                "{food} cannot bring this figure there, whatever it weighs. Adjust another ingredient.",
                 food = food
             ),
             Self::TooManyLines => tr!(
-                "The formula has as many lines as it can hold. Take one out \
-                                   first."
+                "The formula has as many lines as it can hold. Remove one first."
             )
             .to_owned(),
             Self::OffScale(_) => super::reported::off_scale(),

@@ -46,7 +46,7 @@ impl ErrorText for HeatError {
             }
             Self::NoTarget => tr!("Nothing is cooled or warmed at this step.").to_owned(),
             Self::NoKnownPiece => {
-                tr!("The piece of the bake that came out well weighs nothing yet. Give its weight.")
+                tr!("The piece of the bake that worked weighs nothing yet. Give its weight.")
                     .to_owned()
             }
             Self::Gained { before, after } => tr!(

@@ -7,8 +7,7 @@ use crate::text::{format_options::FormatOptions, tr};
 impl ErrorText for UnknownIngredient {
     fn sentence(&self, _: FormatOptions) -> String {
         tr!(
-            "Ingredient number {value} is not in this larder. Bring the app up to date, or choose \
-             another ingredient.",
+            "Ingredient number {value} is not known here. Bring the app up to date, or choose another ingredient.",
             value = self.number
         )
     }

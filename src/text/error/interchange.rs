@@ -26,12 +26,10 @@ impl ErrorText for RecipeError {
             )
             .to_owned(),
             Self::NoIngredients => {
-                tr!("The recipe lists no ingredients. Take them over by hand.").to_owned()
+                tr!("The recipe lists no ingredients. Add them by hand.").to_owned()
             }
             Self::NothingUnderstood => {
-                tr!("None of its ingredients could be understood. Take them \
-                                        over by hand.")
-                .to_owned()
+                tr!("None of its ingredients could be understood. Add them by hand.").to_owned()
             }
         }
     }

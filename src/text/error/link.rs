@@ -18,8 +18,7 @@ impl ErrorText for LinkError {
             )
             .to_owned(),
             Self::TooLong { characters, most } => tr!(
-                "The formula does not fit into a link: {characters} characters, where {most} are \
-                 the most. Hand it out as a file, or shorten the note.",
+                "The formula does not fit into a link: {characters} characters, where {most} are the most. Share it as a file, or shorten the note.",
                 characters = characters,
                 most = most
             ),
@@ -49,8 +48,7 @@ impl ErrorText for LinkError {
             )
             .to_owned(),
             Self::TooMany => tr!(
-                "The formula has more streams or lines than one may have. Split it \
-                              into two formulas."
+                "The formula has more parts or lines than one may have. Split it into two formulas."
             )
             .to_owned(),
         }

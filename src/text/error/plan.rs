@@ -8,13 +8,13 @@ use crate::text::{format, format_options::FormatOptions, tr};
 impl ErrorText for PlanError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
-            Self::NoSteps => tr!("Every step has been left out. Put one back.").to_owned(),
+            Self::NoSteps => tr!("Every step has been left out. Restore one.").to_owned(),
             Self::TooManySteps { most } => tr!(
                 "There are more than {value} steps. Leave some out.",
                 value = format::count(saturating_u32(*most), options)
             ),
             Self::NoSuchInput { .. } => tr!(
-                "A step waits for one that is no longer there. Put it back, or leave this one out."
+                "A step waits for one that is no longer there. Restore it, or leave this one out."
             )
             .to_owned(),
             Self::GoesInCircles { .. } => {

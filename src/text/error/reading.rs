@@ -33,7 +33,7 @@ impl ErrorText for ReadError {
                     most = most
                 )
             }
-            Self::Minus => tr!("This cannot be less than nothing. Take the minus away.").to_owned(),
+            Self::Minus => tr!("This cannot be less than nothing. Remove the minus.").to_owned(),
             Self::OverNought => {
                 tr!("A fraction needs more than 0 under its line. Type it like 1/2.").to_owned()
             }

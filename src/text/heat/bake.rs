@@ -115,7 +115,7 @@ pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
 #[must_use]
 pub fn known_bake(is_usual: bool) -> &'static str {
     if is_usual {
-        tr!("This is the usual bake of this bread. Type your own once one has come out well.")
+        tr!("This is the usual bake of this bread. Type your own once one has worked.")
     } else {
         tr!("This is your own bake. Times are scaled from it.")
     }

@@ -18,9 +18,9 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) 
     let at = format::temperature(melted.temperature, options);
     let lumps = name::lumps(melted.lumps);
     let means = match melted.lumps {
-        Lumps::None => tr!("They settle at {at}: {lumps}.", at = at, lumps = lumps),
+        Lumps::None => tr!("The mix settles at {at}: {lumps}.", at = at, lumps = lumps),
         Lumps::Few | Lumps::Clear => tr!(
-            "They settle at {at}: {value} of the fat stays solid, {lumps}.",
+            "The mix settles at {at}: {value} of the fat stays solid, {lumps}.",
             at = at,
             value = format::share(melted.unmelted, options),
             lumps = lumps

@@ -14,13 +14,13 @@ pub fn step(step: DoughStep, standing: &str, options: FormatOptions) -> String {
             tr!("warm the milk or water to {value}", value = degrees(to))
         }
         DoughStep::ChillLiquid { to } => {
-            tr!("take the milk or water at {value}", value = degrees(to))
+            tr!("use the milk or water at {value}", value = degrees(to))
         }
         DoughStep::StandOut { minutes } => {
             // As the setting takes it: whole minutes, rounded up.
             let whole = Minutes::from_minutes(libm::ceil(minutes.minutes())).unwrap_or(minutes);
             tr!(
-                "let {standing} stand out for {about} first",
+                "take {standing} out of the fridge {about} before",
                 standing = standing,
                 about = format::minutes(whole, options)
             )

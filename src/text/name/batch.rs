@@ -7,7 +7,7 @@ use crate::text::tr;
 #[must_use]
 pub fn target_kind(kind: TargetKind) -> &'static str {
     match kind {
-        TargetKind::Times => tr!("Times the formula"),
+        TargetKind::Times => tr!("Multiply by"),
         TargetKind::Dough => tr!("Weight of dough"),
         TargetKind::Pieces => tr!("Pieces"),
         TargetKind::FlourOnHand => tr!("Flour on hand"),

@@ -7,7 +7,7 @@ use crate::text::tr;
 #[must_use]
 pub fn handling(handling: Consistency) -> &'static str {
     match handling {
-        Consistency::RunsThin => tr!("Runs thin"),
+        Consistency::RunsThin => tr!("Pour"),
         Consistency::Dips => tr!("Dip or brush"),
         Consistency::Drizzles => tr!("Drizzle"),
         Consistency::Pipes => tr!("Pipe"),

@@ -13,7 +13,7 @@ pub fn tin_kind(kind: TinKind) -> &'static str {
         TinKind::Loaf => tr!("Loaf tin"),
         TinKind::Round => tr!("Round tin"),
         TinKind::Ring => tr!("Ring tin"),
-        TinKind::Cups => tr!("Tin of cups"),
+        TinKind::Cups => tr!("Muffin tin"),
         TinKind::Tray => tr!("Flat tray"),
     }
 }

@@ -15,7 +15,7 @@ pub fn work(work: StepKind) -> &'static str {
         StepKind::MixPreferment => tr!("Mix the preferment"),
         StepKind::StandPreferment => tr!("Let the preferment stand"),
         StepKind::ChillPreferment => tr!("Preferment in the fridge"),
-        StepKind::WarmUp => tr!("Stand paste and preferment out"),
+        StepKind::WarmUp => tr!("Paste and preferment out of the fridge"),
         StepKind::Mix => tr!("Weigh and mix the dough"),
         StepKind::ButterIn => tr!("Work the butter in"),
         StepKind::Bulk => tr!("Bulk rise"),

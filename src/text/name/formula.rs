@@ -38,9 +38,9 @@ pub fn figure(figure: Figure) -> &'static str {
         Figure::ScaldedFlour => tr!("Scalded flour"),
         Figure::Paste => tr!("Paste"),
         Figure::Preferment => tr!("Preferment"),
-        Figure::PouredWater => tr!("Water poured"),
+        Figure::PouredWater => tr!("Water added"),
         Figure::Liquids => tr!("All liquids"),
-        Figure::TrueWater => tr!("True water"),
+        Figure::TrueWater => tr!("True hydration"),
         Figure::TotalWater => tr!("Total moisture"),
         Figure::WaterInPaste => tr!("Water held in the paste"),
         Figure::WaterInPreferment => tr!("Water in the preferment"),
@@ -60,7 +60,7 @@ pub fn figure(figure: Figure) -> &'static str {
 pub fn percentages(basis: Basis) -> &'static str {
     match basis {
         Basis::AllFlour => tr!("Percentages of all flour"),
-        Basis::OwnPart => tr!("Percentages of its stream’s flour"),
+        Basis::OwnPart => tr!("Percentages of the part’s own flour"),
     }
 }
 
@@ -69,7 +69,7 @@ pub fn percentages(basis: Basis) -> &'static str {
 pub fn form(form: Form) -> &'static str {
     match form {
         Form::AsWritten => tr!("as written"),
-        Form::AsMade => tr!("as it was made, with steam and missed weighings"),
+        Form::AsMade => tr!("as actually made"),
     }
 }
 
@@ -77,10 +77,10 @@ pub fn form(form: Form) -> &'static str {
 #[must_use]
 pub fn what_if(what_if: WhatIf) -> &'static str {
     match what_if {
-        WhatIf::MoreWater => tr!("Two points more water"),
-        WhatIf::LessWater => tr!("Two points less water"),
-        WhatIf::MilkForWater => tr!("Milk for half the water"),
-        WhatIf::WaterForMilk => tr!("Water for half the milk"),
+        WhatIf::MoreWater => tr!("Hydration +2 %"),
+        WhatIf::LessWater => tr!("Hydration −2 %"),
+        WhatIf::MilkForWater => tr!("Half the water as milk"),
+        WhatIf::WaterForMilk => tr!("Half the milk as water"),
         WhatIf::LessPaste => tr!("A quarter less paste"),
     }
 }

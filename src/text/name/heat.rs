@@ -128,6 +128,6 @@ pub fn lumps(lumps: Lumps) -> &'static str {
     match lumps {
         Lumps::None => tr!("no lumps"),
         Lumps::Few => tr!("a few lumps"),
-        Lumps::Clear => tr!("clear lumps"),
+        Lumps::Clear => tr!("obvious lumps"),
     }
 }

@@ -70,15 +70,14 @@ fn dough_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
         return None;
     };
     let comes = tr!(
-        "The dough comes off at {dough}.",
+        "Expected dough temperature: {dough}.",
         dough = format::near_temperature(*dough, options)
     );
     let wanted = wished.filter(|wished| *dough < *wished && !is_met(*dough, *wished));
     Some(match wanted {
         Some(wanted) => {
             let advice = tr!(
-                "That is colder than the {wanted} wanted, and it will rise slowly: warm the liquid and let \
-                 what comes from the fridge stand out first.",
+                "That is colder than the {wanted} wanted, and it will rise slowly: warm the liquid, and take what is in the fridge out earlier.",
                 wanted = format::temperature(wanted, options)
             );
             format!("{comes} {advice}")

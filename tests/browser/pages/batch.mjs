@@ -27,7 +27,7 @@ export class BatchPage {
   }
 
   async ask(way) {
-    await this.page.getByRole('combobox', { name: 'Ask for it by' }).selectOption(way);
+    await this.page.getByRole('combobox', { name: 'Scale by' }).selectOption(way);
   }
 
   /// What the weighing list says of an ingredient of a part: shown, and said below.

@@ -19,7 +19,7 @@ export async function onFriday(session, screen = 'phone', more = {}) {
 export class DayPage {
   constructor(page) {
     this.page = page;
-    this.table = page.getByLabel('On the table at');
+    this.table = page.getByLabel('Ready by');
     this.steps = page.getByRole('region', { name: 'Steps' });
     this.bench = page.getByRole('region', { name: 'This step' });
     this.timers = page.getByRole('list', { name: 'Timers' });
@@ -70,13 +70,13 @@ export class DayPage {
 
   /// Does what the bench shows; begins at once what is not due yet.
   async next() {
-    await this.page.getByRole('button', { name: /^(Done|Begin it now)$/ }).click();
+    await this.page.getByRole('button', { name: /^(Done|Start it now)$/ }).click();
     await drawn(this.page);
   }
 
   /// Opens what can be noted beside the weights.
   async otherwise() {
-    const fold = this.bench.locator('summary').filter({ hasText: 'It went otherwise' });
+    const fold = this.bench.locator('summary').filter({ hasText: 'It went differently' });
     if (!(await fold.evaluate((summary) => summary.parentElement.open))) await fold.click();
   }
 
@@ -84,7 +84,7 @@ export class DayPage {
   async really(food) {
     const weight = this.bench.getByRole('button', { name: new RegExp(`^${food}: `) });
     if ((await weight.getAttribute('aria-expanded')) !== 'true') await weight.click();
-    return this.bench.getByLabel(`${food}, really`);
+    return this.bench.getByLabel(`${food}, actual`);
   }
 
   /// Leaves the bench for the plan.
@@ -96,7 +96,7 @@ export class DayPage {
   /// Ends the bake where it is, from the plan.
   async stop() {
     await this.leave();
-    await this.page.getByRole('button', { name: 'Stop here, keep it in the log' }).click();
+    await this.page.getByRole('button', { name: 'Stop here and save to the log' }).click();
     await this.page.getByRole('button', { name: 'To the plan' }).click();
   }
 

@@ -22,7 +22,7 @@ export class Formula extends AppPage {
   }
 
   percent(part, food) {
-    return this.part(part).getByRole('textbox', { name: begins(`${food}, of flour`) });
+    return this.part(part).getByRole('textbox', { name: begins(`${food}, baker’s percentage`) });
   }
 
   /// Types into a box and waits for the next frame.
@@ -34,7 +34,7 @@ export class Formula extends AppPage {
   /// Begins a trial: later changes are not saved to the formula.
   async tryOut() {
     await this.openRow('What if');
-    await this.page.getByRole('button', { name: 'Change things without keeping them' }).click();
+    await this.page.getByRole('button', { name: 'Try changes' }).click();
     await drawn(this.page);
   }
 

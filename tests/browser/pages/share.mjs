@@ -13,7 +13,7 @@ export class Share {
   }
 
   async open() {
-    await this.app.openTool('Hand out');
+    await this.app.openTool('Share');
     return this;
   }
 

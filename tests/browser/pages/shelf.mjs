@@ -46,7 +46,7 @@ export class Shelf {
   }
 
   async putBack(name) {
-    await this.row(name).getByRole('button', { name: new RegExp(`^Put back ?: ${name}$`) }).click();
+    await this.row(name).getByRole('button', { name: new RegExp(`^Restore ?: ${name}$`) }).click();
     await drawn(this.app.page);
   }
 }

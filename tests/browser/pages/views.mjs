@@ -10,10 +10,10 @@ const PART = 'Final dough';
 /// Opens each dialog of the page, above the place Formula.
 export const DIALOGS = {
   Shelf: (page) => page.openShelf(),
-  'Hand out': (page) => page.openTool('Hand out'),
+  'Share': (page) => page.openTool('Share'),
   Settings: (page) => page.openTool('Settings'),
   'a figure’s working': async (page) => {
-    await page.keyFigure('True water').click();
+    await page.keyFigure('True hydration').click();
     await page.opened();
   },
   'a weight’s working': async (page) => {
@@ -27,7 +27,7 @@ export const DIALOGS = {
   'an ingredient': (page) => page.openLine(PART, 'Whole milk'),
   'a part': (page) => page.openPart('Scald'),
   'a new part': async (page) => {
-    await page.page.getByRole('button', { name: 'Add a stream' }).click();
+    await page.page.getByRole('button', { name: 'Add a part' }).click();
     await page.opened();
   },
   'picking an ingredient': async (page) => {

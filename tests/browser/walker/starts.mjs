@@ -49,11 +49,11 @@ export const STARTS = {
 };
 
 async function importRecipe(page) {
-  await page.openTool('Hand out');
+  await page.openTool('Share');
   await page.dialog.getByLabel('Open a recipe').setInputFiles({
     name: 'buns.json', mimeType: 'application/json', buffer: readFileSync(RECIPE),
   });
-  await page.dialog.getByRole('button', { name: 'Put it on the shelf' }).click();
+  await page.dialog.getByRole('button', { name: 'Add to the shelf' }).click();
   await page.dialog.waitFor({ state: 'hidden' });
 }
 

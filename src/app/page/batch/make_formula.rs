@@ -26,9 +26,9 @@ pub fn MakeFormula() -> impl IntoView {
         Err(error) => announce(&error.sentence(state.options.get_untracked())),
     };
     view! {
-        <p class="quiet">{tr!("Puts these weights, exact, in place of the formula’s. Undo brings the old ones back.")}</p>
+        <p class="quiet">{tr!("Replaces the formula’s weights with these, unrounded. Undo brings the old ones back.")}</p>
         <div class="buttons">
-            <Button label=tr!("Make this the formula") disabled=Signal::derive(move || is_same.get() || state.is_stale()) on_tap=make />
+            <Button label=tr!("Use as the formula") disabled=Signal::derive(move || is_same.get() || state.is_stale()) on_tap=make />
         </div>
     }
 }

@@ -30,7 +30,7 @@ pub fn AddPartCard(
             }
             Ok(Some(part)) => {
                 state.edit(|sheet| sheet.formula.add_part(part));
-                announce(tr!("Added to the formula. Undo takes it out again."));
+                announce(tr!("Added to the formula. Undo removes it."));
             }
             Ok(None) => {}
             Err(error) => announce(&error.sentence(state.options.get_untracked())),

@@ -70,7 +70,7 @@ fn Content() -> impl IntoView {
                 <Scorch />
             </div>
             <div class="figures">
-                <MeltFigure melt label=tr!("They settle at") select=|melted, options| format::temperature(melted.temperature, options) />
+                <MeltFigure melt label=tr!("Mix temperature") select=|melted, options| format::temperature(melted.temperature, options) />
                 <MeltFigure melt label=tr!("Fat that stays solid") select=|melted, options| format::share(melted.unmelted, options) />
             </div>
     }

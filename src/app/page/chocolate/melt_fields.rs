@@ -8,7 +8,7 @@ use crate::text::{format, read, tr_noop, unit::ThicknessUnit};
 /// The temperature of the liquid.
 pub const LIQUID: Field<HeatSettings> = Field {
     id: "melt-liquid",
-    label: tr_noop!("Liquid poured at"),
+    label: tr_noop!("Liquid temperature"),
     unit: degrees,
     get: |settings, kitchen, options| {
         let starts = melt_temperatures(&settings.melt, kitchen);
@@ -53,7 +53,7 @@ pub const BOWL: Field<HeatSettings> = Field {
 /// How large the pieces are across.
 pub const PIECES: Field<HeatSettings> = Field {
     id: "melt-pieces",
-    label: tr_noop!("Chopped to, across"),
+    label: tr_noop!("Chopped to"),
     unit: |options| ThicknessUnit::of(options.units).symbol(),
     get: |settings, _, options| format::box_thickness(settings.melt.pieces, options),
     set: |settings, text, options| {

@@ -15,7 +15,7 @@ use crate::text::{chocolate_rescue as words, tr};
 pub fn RescueCard() -> impl IntoView {
     let answer = tr!("Say what you see, read what helps").to_owned();
     view! {
-        <AnswerRow title=tr!("It is thick, or lumpy, now") answer>
+        <AnswerRow title=tr!("It is thick or lumpy now") answer>
             <Content />
         </AnswerRow>
     }

@@ -45,7 +45,7 @@ fn RatioBox() -> impl IntoView {
         let set = state.change("syrup-ratio", set);
         set.map_err(|error| error.sentence(options))
     };
-    view! { <NumberBox id="syrup-ratio" label=tr!("Chocolate to 1 of liquid") unit=": 1" figure store=Callback::new(store) /> }
+    view! { <NumberBox id="syrup-ratio" label=tr!("Chocolate : liquid") unit=": 1" figure store=Callback::new(store) /> }
 }
 
 /// How thick it is; what is typed is how thick it should be.

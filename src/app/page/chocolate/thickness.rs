@@ -79,7 +79,7 @@ pub fn HandlingChoice() -> impl IntoView {
         refused.set(wording);
     };
     view! {
-        <Choice id="syrup-wish" label=tr!("Pour so much liquid that it will") choices=targets selected on_select=Callback::new(chosen) />
+        <Choice id="syrup-wish" label=tr!("Thin it to") choices=targets selected on_select=Callback::new(chosen) />
         {move || (!refused.with(String::is_empty)).then(|| view! { <p class="error">{refused.get()}</p> })}
         <Show when=move || needed.with(Option::is_some)>
             <WorkingButton title worked=Callback::new(worked) />

@@ -39,5 +39,5 @@ pub fn BeganBox(
             bench.began_at(step, Moment::from_instant(at));
         });
     };
-    view! { <ClockBox id="step-began" label=tr!("Really begun at") figure=began store=typed /> }
+    view! { <ClockBox id="step-began" label=tr!("Started at") figure=began store=typed /> }
 }

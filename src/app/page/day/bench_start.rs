@@ -39,7 +39,7 @@ pub fn BenchStart() -> impl IntoView {
             on_tap=start
         />
         <Show when=move || is_under_way.get()>
-            <Button label=tr!("Stop here, keep it in the log") class="bare" on_tap=move |()| finish(day) />
+            <Button label=tr!("Stop here and save to the log") class="bare" on_tap=move |()| finish(day) />
         </Show>
     }
 }
@@ -56,7 +56,7 @@ fn OtherBake() -> impl IntoView {
     view! {
         <p role="status">{wording}</p>
         <Button label=tr!("Open its formula and go to the bench") on_tap=move |()| go_on(day) />
-        <Button label=tr!("Stop that bake, keep it in the log") on_tap=move |()| finish(day) />
+        <Button label=tr!("Stop that bake and save it to the log") on_tap=move |()| finish(day) />
     }
 }
 

@@ -45,7 +45,7 @@ pub fn OneStep(
             <StepCorrections step />
             <details class="fold within otherwise">
                 <summary>
-                    <span class="title">{tr!("It went otherwise")}</span>
+                    <span class="title">{tr!("It went differently")}</span>
                 </summary>
                 <div class="body">
                     {folded}

@@ -94,8 +94,8 @@ pub fn BenchView() -> impl IntoView {
     let goes_on = Signal::derive(move || {
         match shown.get() {
             Shown::Step(_) => tr!("Done"),
-            Shown::Wait(..) => tr!("Begin it now"),
-            Shown::End => tr!("Finish, and keep it in the log"),
+            Shown::Wait(..) => tr!("Start it now"),
+            Shown::End => tr!("Finish and save to the log"),
         }
         .to_owned()
     });

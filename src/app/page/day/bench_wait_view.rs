@@ -57,7 +57,7 @@ pub fn Waiting(
             <StepCorrections step=runs />
             <details class="fold within otherwise">
                 <summary>
-                    <span class="title">{tr!("It went otherwise")}</span>
+                    <span class="title">{tr!("It went differently")}</span>
                 </summary>
                 <div class="body">
                     <Boxes step=runs />

@@ -57,7 +57,7 @@ pub fn Conflicts(
             });
             view! {
                 <div class="advice" role="status">
-                    <h3>{tr!("In the way")}</h3>
+                    <h3>{tr!("Conflicts")}</h3>
                     <ul>{listed.collect_view()}</ul>
                     {solves}
                 </div>

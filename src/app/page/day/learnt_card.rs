@@ -84,7 +84,7 @@ fn Content() -> impl IntoView {
             <Show when=move || losses.get()>
                 <Button label=tr!("Use these losses for the batch") on_tap=take_losses />
             </Show>
-            <Button label=tr!("Forget it and learn anew") class="danger" on_tap=forget />
+            <Button label=tr!("Reset") class="danger" on_tap=forget />
         </div>
     }
 }

@@ -55,7 +55,7 @@ fn Content() -> impl IntoView {
     };
     view! {
             <Show when=move || none.get()>
-                <p class="body quiet">{tr!("No bake yet. Start at the bench, and what you note there is kept here.")}</p>
+                <p class="body quiet">{tr!("No bake yet. What you note at the bench is saved here.")}</p>
             </Show>
             <ul class="log">
                 <For each=move || ids.with(|ids| ids.iter().take(shown.get()).cloned().collect::<Vec<_>>()) key=Clone::clone let(id)>
@@ -69,7 +69,7 @@ fn Content() -> impl IntoView {
             </Show>
             <Show when=move || day.removed.with(Option::is_some)>
                 <div class="body buttons">
-                    <Button label=tr!("Put the bake back that was taken out") on_tap=put_back />
+                    <Button label=tr!("Restore the removed bake") on_tap=put_back />
                 </div>
             </Show>
             <LogFiles />
@@ -145,7 +145,7 @@ fn LogRow(
             <label for=box_id.clone()>{tr!("Note")}</label>
             <textarea id=box_id prop:value=move || select(&|bake| bake.note.clone()) on:change:target=move |event| note(event.target().value())></textarea>
             <PhotoBox bake=id.get_value() alt has />
-            <Button label=tr!("Take it out of the log") class="danger" on_tap=remove />
+            <Button label=tr!("Remove from the log") class="danger" on_tap=remove />
         }
     };
     view! {

@@ -71,7 +71,7 @@ pub fn LogFiles() -> impl IntoView {
                 <Button label=tr!("Save the log to a file") on_tap=whole />
             </Show>
             <label class="button file">
-                {tr!("Take in a log from a file")}
+                {tr!("Import a log from a file")}
                 <input type="file" class="visually-hidden" accept=".json,application/json" on:change:target=move |event| take(event.target()) />
             </label>
         </div>

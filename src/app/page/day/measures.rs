@@ -74,7 +74,7 @@ fn DoughBoxes() -> impl IntoView {
     let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-dough" label=tr!("Dough came off at") unit figure=warm store=Callback::new(store_warm) />
+            <NumberBox id="real-dough" label=tr!("Dough temperature") unit figure=warm store=Callback::new(store_warm) />
             <NumberBox id="real-mixing" label=tr!("Mixed for") unit=tr!("min") figure=minutes store=Callback::new(store_minutes) />
         </div>
     }
@@ -107,7 +107,7 @@ fn PasteMass(
     let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id=format!("real-paste-{}", step.of) label=tr!("The paste weighs, bowl off") unit figure store=Callback::new(store) />
+            <NumberBox id=format!("real-paste-{}", step.of) label=tr!("Paste weight after scalding") unit figure store=Callback::new(store) />
         </div>
     }
 }

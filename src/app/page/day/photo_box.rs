@@ -66,7 +66,7 @@ pub fn PhotoBox(
         shown.get().map(|text| {
             view! {
                 <img class="photo" src=text alt=alt />
-                <Button label=tr!("Take the photo away") class="danger" on_tap=remove />
+                <Button label=tr!("Remove the photo") class="danger" on_tap=remove />
             }
         })
     };

@@ -66,7 +66,7 @@ fn Content() -> impl IntoView {
             <OtherDough />
             {move || preferments.get().into_iter().map(|wording| view! { <p>{wording}</p> }).collect_view()}
             <Show when=move || preferments.with(|wording| !wording.is_empty())>
-                <Button label=tr!("How this came about") class="bare" on_tap=how />
+                <Button label=tr!("How this is worked out") class="bare" on_tap=how />
             </Show>
             <p class="quiet">{trust}</p>
         </div>

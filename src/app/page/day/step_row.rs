@@ -128,7 +128,7 @@ fn Change(
         </div>
         <div class="buttons">
             <Button label=tr!("Before the step above") on_tap=move |()| change(&|step| Edit::Sooner { step }) />
-            <Button label=tr!("Leave it out") class="danger" on_tap=move |()| change(&|step| Edit::LeftOut { step }) />
+            <Button label=tr!("Leave out") class="danger" on_tap=move |()| change(&|step| Edit::LeftOut { step }) />
         </div>
         <TextBox id=format!("step-{place}-new") label=tr!("A step of your own after it") text=new on_input=Callback::new(move |text| new.set(text)) max_length=Step::NAME_LENGTH />
         <Button label=tr!("Add it") on_tap=add />

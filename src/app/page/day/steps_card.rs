@@ -62,7 +62,7 @@ fn Content() -> impl IntoView {
         </ol>
         <div class="body buttons">
             <Show when=move || edited.get()>
-                <Button label=tr!("The usual steps again") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
+                <Button label=tr!("Back to the usual steps") on_tap=move |()| day.change_settings(|settings| settings.edits.clear()) />
             </Show>
             <Button label=tr!("Save as a calendar file") on_tap=move |()| hand_out(day) />
         </div>

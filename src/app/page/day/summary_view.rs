@@ -43,9 +43,9 @@ pub fn SummaryView() -> impl IntoView {
         }
     };
     view! {
-        <section class="card kept" aria-label=tr!("Kept in the log")>
+        <section class="card kept" aria-label=tr!("Saved to the log")>
             <header>
-                <h2 id=STEP_HEADING tabindex="-1">{tr!("Kept in the log")}</h2>
+                <h2 id=STEP_HEADING tabindex="-1">{tr!("Saved to the log")}</h2>
             </header>
             <div class="body">
                 <table class="summary" role="table">

@@ -122,10 +122,10 @@ pub fn WeighRow(
     };
     let opened = RwSignal::new(false);
     let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
-    let label = Signal::derive(move || tr!("{value}, really", value = name.get()));
+    let label = Signal::derive(move || tr!("{value}, actual", value = name.get()));
     let spoken = move || {
         tr!(
-            "{food}: {mass}. It came out otherwise.",
+            "{food}: {mass}. It came out differently.",
             food = name.get(),
             mass = shows.get()
         )

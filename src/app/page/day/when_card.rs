@@ -86,13 +86,13 @@ fn Content() -> impl IntoView {
             <Choice
                 id="aim".to_owned()
                 label=tr!("The time you set").to_owned()
-                choices=vec![(true, tr!("Bread on the table")), (false, tr!("Start of the work"))]
+                choices=vec![(true, tr!("Ready by")), (false, tr!("Start at"))]
                 selected=backwards
                 on_select=Callback::new(turn)
             />
             <ClockBox
                 id="aim-at"
-                label=Signal::derive(move || if backwards.get() { tr!("On the table at") } else { tr!("Start at") })
+                label=Signal::derive(move || if backwards.get() { tr!("Ready by") } else { tr!("Start at") })
                 dated=true
                 figure=aim
                 store=typed
@@ -184,7 +184,7 @@ fn Hands() -> impl IntoView {
                         day.change_settings(|settings| settings.one_pair_of_hands = !helped);
                     }
                 />
-                {tr!("Somebody helps: two things can be done at once")}
+                {tr!("I have a helper")}
             </label>
         </div>
     }

@@ -40,7 +40,7 @@ pub fn Compare() -> impl IntoView {
         state.read_formula(&id)
     });
     view! {
-        <PickOne id="beside" label=tr!("This formula beside") choices selected=chosen on_select=move |place| chosen.set(place) />
+        <PickOne id="beside" label=tr!("Compare with") choices selected=chosen on_select=move |place| chosen.set(place) />
         {move || other.get().map(|other| view! { <Workspace other /> })}
     }
 }

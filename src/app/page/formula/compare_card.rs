@@ -12,9 +12,9 @@ pub fn CompareCard() -> impl IntoView {
     let asked = RwSignal::new(false);
     let ask = move |()| asked.set(true);
     view! {
-        <AnswerRow title=tr!("Side by side") answer=tr!("with another formula of the shelf")>
+        <AnswerRow title=tr!("Side by side") answer=tr!("with another formula from the shelf")>
             <div class="body">
-                <Show when=move || asked.get() fallback=move || view! { <Button label=tr!("Lay another formula beside it") on_tap=ask /> }>
+                <Show when=move || asked.get() fallback=move || view! { <Button label=tr!("Compare with another formula") on_tap=ask /> }>
                     {lazy::compare()}
                 </Show>
             </div>

@@ -13,7 +13,7 @@ pub fn FiguresCard() -> impl IntoView {
     let state = use_app_state();
     let answer = memo(move || state.figures.with(DoughFigures::others_answer));
     view! {
-        <AnswerRow title=tr!("Of all flour") answer>
+        <AnswerRow title=tr!("Baker’s percentages") answer>
             <div class="body">
                 <div class="figures">
                     <MassFigure figure=Figure::Flour />

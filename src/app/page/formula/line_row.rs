@@ -121,7 +121,7 @@ fn percent_box(card: CardTexts, at: LineAt, food: &str) -> AnyView {
             .change(&from, |formula| set_percentage(formula, at, basis, share))
             .map_err(|error| error.sentence(options))
     };
-    let label = tr!("{value}, of flour", value = food);
+    let label = tr!("{value}, baker’s percentage", value = food);
     let figure = card.number(at.line, |own| &own.percentage);
     view! { <NumberBox id label unit="%" figure store=Callback::new(store) /> }.into_any()
 }

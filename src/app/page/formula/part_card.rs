@@ -23,7 +23,7 @@ pub fn PartCard(
     let is_full = memo(move || card.with(|card| !card.has_room));
     view! {
         <Provider value=state>
-            <section class="card stream" node_ref=section data-part=kind aria-label=name>
+            <section class="card dough-part" node_ref=section data-part=kind aria-label=name>
                 <Head part card is_open />
                 {move || is_open.get().then(|| lazy::part_shares(part))}
                 <LineRows card />
@@ -69,7 +69,7 @@ fn Head(
     view! {
         <header>
             <h2>
-                <button type="button" class="button bare stream-name" aria-haspopup="dialog" on:click=open>
+                <button type="button" class="button bare part-name" aria-haspopup="dialog" on:click=open>
                     <span class="letter" aria-hidden="true">{line::mark(part)}</span>
                     <span>{card.text(|card| &card.name)}</span>
                 </button>

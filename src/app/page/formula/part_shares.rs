@@ -22,14 +22,14 @@ struct Settable {
 
 const SHARE: Settable = Settable {
     id: "share",
-    label: tr_noop!("Its share of all flour"),
+    label: tr_noop!("Flour in this part"),
     select: |card| card.flour_share.as_ref(),
     set: set_part_share,
 };
 
 const RATIO: Settable = Settable {
     id: "ratio",
-    label: tr_noop!("Liquid on its own flour"),
+    label: tr_noop!("Hydration of this part"),
     select: |card| card.liquid_to_flour.as_ref(),
     set: set_paste_ratio,
 };

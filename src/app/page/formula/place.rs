@@ -30,7 +30,7 @@ pub fn FormulaPlace() -> impl IntoView {
                     <PartCard part />
                 </For>
                 <div class="below-parts">
-                    <Button label=tr!("Add a stream") class="bare" picture=Picture::Add on_tap=move |()| state.open(DialogKind::AddPart) />
+                    <Button label=tr!("Add a part") class="bare" picture=Picture::Add on_tap=move |()| state.open(DialogKind::AddPart) />
                     <Button label=memo(move || name::percentages(state.basis.get()).to_owned()) class="bare" on_tap=other_basis />
                 </div>
             </div>

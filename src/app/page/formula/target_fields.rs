@@ -39,7 +39,7 @@ pub fn TargetFields() -> impl IntoView {
         <div class="fields">
             <PickOne id="target-figure" label=tr!("Which") choices=Signal::stored(choices) selected=figure on_select=choose />
             <TargetBox figure gives_way />
-            <PickOne id="target-line" label=tr!("What gives way") choices=lines selected=gives_way on_select=move |at| asked.set(at) />
+            <PickOne id="target-line" label=tr!("Adjust by changing") choices=lines selected=gives_way on_select=move |at| asked.set(at) />
         </div>
     }
 }
@@ -89,8 +89,12 @@ fn TargetBox(
         last.set(Some(found));
         Ok(())
     };
-    let label =
-        Signal::derive(move || tr!("{value}, of flour", value = name::figure(figure.get())));
+    let label = Signal::derive(move || {
+        tr!(
+            "{value}, baker’s percentage",
+            value = name::figure(figure.get())
+        )
+    });
     view! {
         <NumberBox id="target" label unit="%" figure=current store=Callback::new(store) />
         <Show when=move || is_set.get()>

@@ -14,7 +14,7 @@ pub fn WaterCard() -> impl IntoView {
     let state = use_app_state();
     let answer = memo(move || state.figures.with(DoughFigures::water_answer));
     view! {
-        <AnswerRow title=tr!("Who brought the water") answer>
+        <AnswerRow title=tr!("Where the water comes from") answer>
             <WaterContent />
         </AnswerRow>
     }
@@ -36,14 +36,14 @@ fn WaterContent() -> impl IntoView {
                 <Bar water form />
                 <Misses water form />
             </Show>
-            <h3>{tr!("The water, counted four ways")}</h3>
+            <h3>{tr!("Hydration, counted four ways")}</h3>
             <div class="figures">
                 <ShareFigure figure=Figure::PouredWater />
                 <ShareFigure figure=Figure::Liquids />
                 <ShareFigure figure=Figure::TrueWater />
                 <MoistureFigure />
             </div>
-            <h3>{tr!("Where it sits")}</h3>
+            <h3>{tr!("Where the water is")}</h3>
             <div class="figures">
                 <ShareFigure figure=Figure::WaterInPaste />
                 <ShareFigure figure=Figure::WaterInPreferment />

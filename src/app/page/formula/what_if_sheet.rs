@@ -155,11 +155,10 @@ fn Target(
         let share = read::share(&text, options).map_err(|error| error.sentence(options))?;
         trying.set(share)
     };
-    let label = tr!("{value}, of flour", value = name::figure(trying.figure));
     view! {
         <div class="target">
             <HoldButton sign="−" name=tr!("Half a point less") step=Callback::new(move |()| trying.nudge(false)) />
-            <NumberBox id=ID label unit="%" figure=current changed store=Callback::new(store) />
+            <NumberBox id=ID label=tr!("{value}, baker’s percentage", value = name::figure(trying.figure)) unit="%" figure=current changed store=Callback::new(store) />
             <HoldButton sign="+" name=tr!("Half a point more") step=Callback::new(move |()| trying.nudge(true)) />
         </div>
     }
@@ -257,7 +256,7 @@ fn Decide(
 ) -> impl IntoView {
     let drop_it = move |()| {
         state.drop_trial();
-        announce(tr!("Trial dropped. The formula stands as it was kept."));
+        announce(tr!("Trial dropped. The formula is as saved."));
         state.close();
     };
     let keep_it = move |()| {
@@ -293,7 +292,7 @@ fn Working(
     };
     view! {
         <details on:toggle=move |_| is_open.update(|open| *open = !*open)>
-            <summary>{tr!("How this came about")}</summary>
+            <summary>{tr!("How this is worked out")}</summary>
             {move || is_open.get().then(steps)}
         </details>
     }

@@ -36,7 +36,7 @@ fn WhatIfContent() -> impl IntoView {
         <div class="body">
             <div class="taps">
                 <Show when=move || !state.is_trial()>
-                    <Button label=tr!("Change things without keeping them") on_tap=move |()| state.begin_trial() />
+                    <Button label=tr!("Try changes") on_tap=move |()| state.begin_trial() />
                 </Show>
                 <For each=move || offered.get() key=|offer| *offer let(offer)>
                     {tap(offer)}
@@ -46,7 +46,7 @@ fn WhatIfContent() -> impl IntoView {
                 <p class="quiet">{tr!("The final dough has too little plain water to take two points. The button says which liquid is taken instead.")}</p>
             </Show>
             {move || refused.get().map(|wording| view! { <p class="error">{wording}</p> })}
-            <h3>{tr!("Set a figure")}</h3>
+            <h3>{tr!("Hit a target")}</h3>
             <TargetFields />
         </div>
     }

@@ -131,7 +131,7 @@ fn Content() -> impl IntoView {
             <KnownBakeBoxes />
         </div>
         <div class="figures">
-            <BakeFigure label=tr!("One setting, as a still oven") select=|baking, options| {
+            <BakeFigure label=tr!("One setting, conventional oven") select=|baking, options| {
                 baking.programme.as_ref().map_or_else(|error| error.sentence(options), |programme| format::temperature(programme.mean_as_still, options))
             } working=|baking| baking.programme.as_ref().map(Programme::working).unwrap_or_default() />
             <BakeFigure label=tr!("Middle") select=|baking, options| format::temperature_range(baking.core.from, baking.core.to, options) working=Baking::core_working />

@@ -101,7 +101,7 @@ fn OneBowl(
                 <PickOne id=BOWL_MATERIALS.get(bowl).copied().unwrap_or("bowl-material") label=tr!("Made of") choices=materials selected=material on_select=move |made_of| on_bowl(state, bowl, "bowl-material", |own| own.material = made_of) />
                 <NumberBox id=format!("bowl-mass-{bowl}") label unit figure store=Callback::new(store) />
             </div>
-            <Button label=tr!("Take this bowl away") class="bare danger" on_tap=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
+            <Button label=tr!("Remove this bowl") class="bare danger" on_tap=move |()| change(state, |kitchen| kitchen.remove_bowl(bowl)) />
         </fieldset>
     }
 }

@@ -36,7 +36,7 @@ pub fn WhatCools() -> impl IntoView {
     view! {
         <div class="boxes">
             <Show when=move || several.get()>
-                <PickOne id="cooling-stream" label=tr!("What cools") choices=parts selected=cools on_select=move |part| context.picked.set(part) />
+                <PickOne id="cooling-part" label=tr!("What cools") choices=parts selected=cools on_select=move |part| context.picked.set(part) />
             </Show>
             {move || by_hand.get().map(|part| view! { <ComesOff part /> })}
         </div>
@@ -95,7 +95,7 @@ pub fn CoolingBoxes() -> impl IntoView {
     let vessel = memo(move || state.with(|sheet| sheet.heat.cooling.vessel));
     let own = memo(move || state.with(|sheet| sheet.heat.cooling.own_times().is_some()));
     let ways = vec![
-        (false, tr!("The quickest that passes")),
+        (false, tr!("Fastest safe way")),
         (true, tr!("My own times")),
     ];
     let lid = memo(move || state.with(|sheet| sheet.heat.cooling.lid));

@@ -79,19 +79,19 @@ fn Content() -> impl IntoView {
                 <p class="follows">{development}</p>
             </div>
         </Fold>
-        <Fold title=tr!("Who brings the heat")>
+        <Fold title=tr!("Where the heat comes from")>
             <div class="body">
                 <Balance />
                 <p class="quiet">{trust}</p>
             </div>
         </Fold>
-        <Fold title=tr!("Temperatures one by one") aside=tr!("empty a box: as it is kept")>
+        <Fold title=tr!("Temperatures one by one") aside=tr!("empty: as stored")>
             <Temperatures />
         </Fold>
-        <Fold title=tr!("How long to stand out") aside=tr!("each in one ball, out of the fridge")>
+        <Fold title=tr!("How long out of the fridge") aside=tr!("each in one ball, out of the fridge")>
             <StandingTimes />
         </Fold>
-        <Fold title=tr!("The handbook’s sum") aside=tr!("for those who teach it")>
+        <Fold title=tr!("The textbook water-temperature rule") aside=tr!("for those who teach it")>
             <FactorMethodBoxes />
         </Fold>
     }

@@ -56,7 +56,7 @@ pub fn FactorMethodBoxes() -> impl IntoView {
     };
     view! {
         <div class="figures">
-            <Figure label=tr!("Liquid by the handbook’s sum") shown working=Callback::new(working) />
+            <Figure label=tr!("Liquid by the textbook rule") shown working=Callback::new(working) />
         </div>
         <div class="body">
             <PickOne id="printed-factor" label=tr!("Friction factor printed for") choices selected=printed on_select=choose />

@@ -12,7 +12,7 @@ fn thickness(options: FormatOptions) -> &'static str {
 /// The wanted temperature of the dough off the mixer.
 pub const WANTED: Field<HeatSettings> = Field {
     id: "heat-wanted",
-    label: tr_noop!("Dough wanted at"),
+    label: tr_noop!("Target dough temperature"),
     unit: degrees,
     get: |settings, _, options| format::box_temperature(settings.dough, options),
     set: |settings, text, options| {
@@ -36,7 +36,7 @@ pub const MIXING: Field<HeatSettings> = Field {
 /// The time for which pastes and preferments warm in the room.
 pub const STANDING: Field<HeatSettings> = Field {
     id: "heat-standing",
-    label: tr_noop!("Cold streams stand out"),
+    label: tr_noop!("Time out of the fridge"),
     unit: minutes,
     get: |settings, _, options| format::box_minutes(settings.standing, options),
     set: |settings, text, options| {
@@ -84,7 +84,7 @@ pub const DROP: Field<HeatSettings> = Field {
 /// How wide the vessel is that it cools in; empty leaves it to the amount.
 pub const ACROSS: Field<HeatSettings> = Field {
     id: "heat-across",
-    label: tr_noop!("Width, empty to suit the amount"),
+    label: tr_noop!("Width; empty: to suit the amount"),
     unit: thickness,
     get: |settings, _, options| {
         let across = settings.cooling.across;

@@ -43,5 +43,5 @@ pub fn DoughFigure() -> impl IntoView {
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label=tr!("Dough comes off at") shown working=Callback::new(working) /> }
+    view! { <Figure label=tr!("Dough temperature") shown working=Callback::new(working) /> }
 }

@@ -105,7 +105,7 @@ pub const MIXER: [Field<Kitchen>; 2] = [
 /// Its altitude.
 pub const ALTITUDE: Field<Kitchen> = Field {
     id: "kitchen-altitude",
-    label: tr_noop!("Above the sea"),
+    label: tr_noop!("Altitude"),
     unit: |options| HeightUnit::of(options.units).symbol(),
     get: |kitchen, _, options| match kitchen.boils_by {
         BoilsBy::Altitude(altitude) => format::box_altitude(altitude, options),

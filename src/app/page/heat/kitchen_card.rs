@@ -37,7 +37,7 @@ pub fn KitchenCard() -> impl IntoView {
                 <WhichKitchen />
                 <div class="boxes">{TEMPERATURES.map(|field| view! { <FieldBox field /> })}</div>
             </div>
-            <Fold title=tr!("All of this kitchen") aside=tr!("height, mixer, oven, scales, bowls, other kitchens")>
+            <Fold title=tr!("Everything about this kitchen") aside=tr!("height, mixer, oven, scales, bowls, other kitchens")>
                 <div class="body">
                     <Height />
                     <div class="boxes">{MIXER.map(|field| view! { <FieldBox field /> })}</div>
@@ -110,11 +110,11 @@ fn Kitchens() -> impl IntoView {
         announce(tr!("Another kitchen, like the one before. Give it a name."));
     };
     view! {
-        <TextBox id="kitchen-name" label=tr!("Its name") text=words on_input=rename max_length=Kitchen::NAME_LENGTH />
+        <TextBox id="kitchen-name" label=tr!("Name") text=words on_input=rename max_length=Kitchen::NAME_LENGTH />
         <div class="buttons">
             <Button label=tr!("Add a kitchen") class="bare" picture=Picture::Add on_tap=add disabled=full />
             <Show when=several>
-                <Button label=tr!("Take this kitchen away") class="bare danger" on_tap=take_away />
+                <Button label=tr!("Remove this kitchen") class="bare danger" on_tap=take_away />
             </Show>
         </div>
     }
@@ -130,7 +130,7 @@ fn Height() -> impl IntoView {
             .with(|kitchen| matches!(kitchen.boils_by, BoilsBy::Altitude(_)))
     });
     let choices = vec![
-        (true, tr!("By height")),
+        (true, tr!("By altitude")),
         (false, tr!("By the day’s pressure")),
     ];
     let chosen = move |by_altitude: bool| {
@@ -187,12 +187,12 @@ fn OvenChoices() -> impl IntoView {
         change(&mut kitchen.oven);
         state.set_kitchen(kitchen);
     };
-    let fans = vec![(false, tr!("Still")), (true, tr!("Fan"))];
+    let fans = vec![(false, tr!("Conventional")), (true, tr!("Fan"))];
     let choices = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
     view! {
         <Choice id="kitchen-fan" label=tr!("Oven") choices=fans selected=fan on_select=move |fan| set(&|oven| oven.fan = fan) />
-        <Choice id="kitchen-heat-from" label=tr!("Its heat comes from") choices=choices selected=from on_select=move |from| set(&|oven| oven.from = from) />
+        <Choice id="kitchen-heat-from" label=tr!("Heat from") choices=choices selected=from on_select=move |from| set(&|oven| oven.from = from) />
     }
 }

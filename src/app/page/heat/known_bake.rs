@@ -32,12 +32,12 @@ pub fn KnownBakeBoxes() -> impl IntoView {
     };
     let boxes = KNOWN.map(|field| view! { <FieldBox field /> });
     view! {
-        <h3>{tr!("A bake that came out well")}</h3>
+        <h3>{tr!("A bake that worked")}</h3>
         <div class="boxes">{boxes}</div>
         <Choice id="heat-known-shape" label=tr!("It baked") choices=shapes selected=shape on_select=Callback::new(set_shape) />
         <p class="quiet">{move || heat::known_bake(is_usual.get())}</p>
         <Show when=move || !is_usual.get()>
-            <Button label=tr!("Take the usual bake of this bread") class="bare" on_tap=clear />
+            <Button label=tr!("Use the usual bake of this bread") class="bare" on_tap=clear />
         </Show>
     }
 }
@@ -97,7 +97,7 @@ const KNOWN: [Field<KnownBake>; 3] = [
     },
     Field {
         id: "heat-known-oven",
-        label: tr_noop!("Oven, as a still one"),
+        label: tr_noop!("Oven, conventional equivalent"),
         unit: degrees,
         get: |known, _, options| format::box_temperature(known.oven, options),
         set: |known, text, options| read::temperature(text, options).map(|read| known.oven = read),

@@ -71,7 +71,7 @@ fn OnePhase(
     let choices = HeatFrom::ALL
         .map(|from| (from, name::heat_from(from)))
         .to_vec();
-    let fans = vec![(false, tr!("Still")), (true, tr!("Fan"))];
+    let fans = vec![(false, tr!("Conventional")), (true, tr!("Fan"))];
     let set = move |change: fn(&mut Phase, HeatFrom, bool), from: HeatFrom, fan: bool| {
         state.edit(|sheet| {
             if let Some(own) = sheet.heat.bake.phases.get_mut(phase) {
@@ -98,7 +98,7 @@ fn OnePhase(
             <Choice id=format!("phase-fan-{phase}") label=tr!("Air") choices=fans selected=fan on_select=move |fan| set(|own, _, fan| own.fan = fan, HeatFrom::Both, fan) />
             <p class="quiet follows">{wording}</p>
             {move || advice.get().map(|wording| view! { <p class="caution">{wording}</p> })}
-            <Button label=tr!("Take this phase away") class="bare danger" on_tap=remove />
+            <Button label=tr!("Remove phase") class="bare danger" on_tap=remove />
         </fieldset>
     }
 }

@@ -158,7 +158,7 @@ fn take(state: AppState, context: HeatContext, liquid: Option<Temperature>, step
     match applied {
         Ok(()) => {
             state.edit(|saved| *saved = sheet);
-            announce(tr!("Done. Undo takes it back."));
+            announce(tr!("Done. Undo reverses it."));
         }
         Err(error) => announce(&error.sentence(state.options.get_untracked())),
     }

@@ -44,7 +44,7 @@ pub fn WeighedBox(
         Ok(())
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
-    view! { <NumberBox id label=tr!("Weighs once cooked, bowl off") unit figure store=Callback::new(store) /> }
+    view! { <NumberBox id label=tr!("Paste weight after scalding") unit figure store=Callback::new(store) /> }
 }
 
 /// The mass lost as steam.
@@ -70,7 +70,7 @@ pub fn SteamFigure(
                 .unwrap_or_default()
         })
     };
-    view! { <Figure label=tr!("Went off as steam") shown working=Callback::new(working) /> }
+    view! { <Figure label=tr!("Lost as steam") shown working=Callback::new(working) /> }
 }
 
 /// What a paste that was not weighed will lose, with a button that reckons with it.
@@ -106,7 +106,7 @@ pub fn SteamPredicted(
     view! {
         <Show when=move || predicted.with(Option::is_some)>
             <p class="follows">{wording}</p>
-            <Button label=tr!("Reckon with that") on_tap=reckon />
+            <Button label=tr!("Use this") on_tap=reckon />
         </Show>
     }
 }

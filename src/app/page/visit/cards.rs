@@ -45,7 +45,7 @@ fn HandedCard() -> impl IntoView {
         }
     };
     view! {
-        <section class="card" aria-label=tr!("Handed to you")>
+        <section class="card" aria-label=tr!("Shared with you")>
             <div class="body handed">
                 <p role="status" class="follows quiet">{offline}</p>
                 <div class="buttons">
@@ -53,7 +53,7 @@ fn HandedCard() -> impl IntoView {
                         <Button label=tr!("Try something without changing it") on_tap=move |()| state.begin_trial() />
                     </Show>
                     <Show when=move || !state.is_visit()>
-                        <Button label=tr!("Show only the formula from now on") on_tap=hide />
+                        <Button label=tr!("Always open on the formula") on_tap=hide />
                     </Show>
                 </div>
             </div>

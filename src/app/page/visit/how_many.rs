@@ -40,7 +40,7 @@ pub fn HowMany() -> impl IntoView {
         tin.set(event_target::<web_sys::HtmlElement>(&event).has_attribute("open"));
     };
     view! {
-        <section class="card how-many" aria-label=tr!("How much")>
+        <section class="card how-many" aria-label=tr!("How much?")>
             <div class="row">
                 <NumberBox id="visit-pieces" label=tr!("Pieces") unit="" figure store=Callback::new(store) />
                 <span class="follows">{of}</span>

@@ -61,7 +61,7 @@ fn Content() -> impl IntoView {
                 {move || lines(view.with(|view| view.usual.clone()))}
                 {move || lines(view.with(|view| view.may_contain.clone()))}
                 <p class="quiet">{move || view.with(|view| view.note)} " " {text(LOCAL_RULES)}</p>
-                <Marked id="kitchen-allergen" label=tr!("May come from your kitchen") selected=Signal::derive(move || workspace.pantry.with(|pantry| pantry.kitchen.clone()))
+                <Marked id="kitchen-allergen" label=tr!("Traces from your kitchen") selected=Signal::derive(move || workspace.pantry.with(|pantry| pantry.kitchen.clone()))
                     changed=Callback::new(move |marked| { workspace.pantry.change(|pantry| pantry.kitchen = marked); }) />
         </div>
     }

@@ -41,7 +41,7 @@ pub fn Marked(
         changed.run(marked);
     };
     let button = move |one: Allergen| {
-        let label = tr!("Take away: {value}", value = name::allergen(one));
+        let label = tr!("Remove {value}", value = name::allergen(one));
         view! { <Button label on_tap=move |()| remove(one) /> }
     };
     view! {

@@ -92,7 +92,7 @@ fn Content() -> impl IntoView {
     let make = move |()| {
         let settings = workspace.settings.get_untracked();
         state.edit(|sheet| sheet.batch = class_batch::of_all(sheet, &settings));
-        announce(tr!("The batch is now the whole class’s."));
+        announce(tr!("The batch is now for the whole class."));
     };
     let plan = move |()| {
         let oven = results.with_untracked(|results| results.oven.clone());
@@ -118,20 +118,20 @@ fn Content() -> impl IntoView {
     view! {
             <div class="body">
                 <ClassBoxes />
-                <PickOne id="class-ahead" label=tr!("Paste and preferment are made") choices=ways selected=ahead on_select=Callback::new(choose) />
+                <PickOne id="class-ahead" label=tr!("Paste and preferment made") choices=ways selected=ahead on_select=Callback::new(choose) />
                 <p class="follows">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</p>
                 {move || loaf.get().map(|says| view! { <p>{says}</p> })}
-                {move || tin_says().map(|says| view! { <p>{says}</p> <div class="buttons"><Button label=tr!("Loaves of the tin’s weight") on_tap=use_tin /></div> })}
+                {move || tin_says().map(|says| view! { <p>{says}</p> <div class="buttons"><Button label=tr!("Use the tin’s weight") on_tap=use_tin /></div> })}
                 <AdviceCard title=tr!("The oven and the class") advice />
                 {move || match view.get() {
                     Ok(view) => view! { <Sheet view /> }.into_any(),
                     Err(says) => view! { <p class="error">{says}</p> }.into_any(),
                 }}
                 <Show when=move || view.with(Result::is_ok)>
-                    <Button label=tr!("How this came about") class="bare" on_tap=how />
+                    <Button label=tr!("How this is worked out") class="bare" on_tap=how />
                 </Show>
                 <div class="buttons">
-                    <Button label=tr!("Make the batch the whole class’s") on_tap=make />
+                    <Button label=tr!("Set the batch for the whole class") on_tap=make />
                     <Show when=can_plan>
                         <Button label=tr!("Plan the day with these oven loads") on_tap=plan />
                     </Show>

@@ -93,7 +93,7 @@ fn Forget() -> impl IntoView {
     };
     view! {
         <Show when=is_typed>
-            <Button label=tr!("Take the batch’s own figures again") on_tap=forget />
+            <Button label=tr!("Back to the batch’s figures") on_tap=forget />
         </Show>
     }
 }
@@ -115,7 +115,7 @@ fn DoughBox() -> impl IntoView {
         set_bench(state, context, |bench| bench.dough = Some(mass))
     };
     let unit = Signal::derive(move || state.options.get().units.mass.symbol());
-    view! { <NumberBox id="bench-dough" label=tr!("Dough really on the bench") unit figure store=Callback::new(store) /> }
+    view! { <NumberBox id="bench-dough" label=tr!("Dough weight on the scale") unit figure store=Callback::new(store) /> }
 }
 
 #[component]

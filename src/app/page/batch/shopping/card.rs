@@ -80,7 +80,7 @@ fn Content() -> impl IntoView {
                     Some(Err(says)) => view! { <p>{says}</p> }.into_any(),
                     None => ().into_any(),
                 }}
-                <TextBox id="currency" label=tr!("What your money is called") text=currency on_input=Callback::new(name_money) max_length=Pantry::CURRENCY_LENGTH />
+                <TextBox id="currency" label=tr!("Currency") text=currency on_input=Callback::new(name_money) max_length=Pantry::CURRENCY_LENGTH />
                 <PantryBox />
         </div>
     }

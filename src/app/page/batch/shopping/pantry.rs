@@ -149,7 +149,7 @@ const PRICE: Field<PantryItem> = Field {
 
 const ON_HAND: Field<PantryItem> = Field {
     id: "pantry-on-hand",
-    label: tr_noop!("There is already"),
+    label: tr_noop!("In stock"),
     unit: of_mass,
     get: |item, _, options| format::box_mass(item.on_hand, options),
     set: |item, text, options| {

@@ -25,7 +25,7 @@ pub fn TargetRow() -> impl IntoView {
         context.read(|scaled| batch_answer::wanted(scaled, options))
     });
     view! {
-        <AnswerRow title=tr!("How much") answer>
+        <AnswerRow title=tr!("How much?") answer>
             <div class="body">
                 <TargetBoxes />
                 <Lost />
@@ -64,7 +64,7 @@ pub fn TargetBoxes() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <PickOne id="way" label=tr!("Ask for it by") choices=kinds selected=kind on_select=move |kind| choose(state, context, kind) />
+        <PickOne id="way" label=tr!("Scale by") choices=kinds selected=kind on_select=move |kind| choose(state, context, kind) />
         <Show when=move || kind.get() == TargetKind::OnHand>
             <OnHandPick />
         </Show>

@@ -19,7 +19,7 @@ pub const fn of_kind(kind: TargetKind) -> &'static [Field<Batch>] {
 
 const TIMES: Field<Batch> = Field {
     id: "wanted-times",
-    label: tr_noop!("Times the formula"),
+    label: tr_noop!("Multiply by"),
     unit: |_| "×",
     get: |batch, _, options| {
         let BatchTarget::Times(times) = batch.wanted else {
@@ -176,7 +176,7 @@ const LOAF: Field<Batch> = Field {
 /// The pieces that the formula, made once, is divided into.
 pub const PIECES: Field<Batch> = Field {
     id: "batch-pieces",
-    label: tr_noop!("Pieces from the formula made once"),
+    label: tr_noop!("Pieces the formula makes"),
     unit: no_unit,
     get: |batch, _, options| format::box_count(batch.pieces.get(), options),
     set: |batch, text, options| {

@@ -134,12 +134,12 @@ fn TinFigures(
         let dough = view.with_untracked(|view| view.as_ref()?.dough);
         if let Some(dough) = dough {
             state.edit(|sheet| sheet.batch.wanted = target::of_dough(sheet, dough));
-            announce(tr!("The batch is now as large as the tins want it."));
+            announce(tr!("The batch now fits the tins."));
         }
     };
     view! {
         <div class="figures">
-            <Figure label=tr!("Room in one tin") shown=figure(|view| view.room.clone()) working />
+            <Figure label=tr!("Volume of one tin") shown=figure(|view| view.room.clone()) working />
             <Figure label=tr!("Dough that suits the tins") shown=figure(|view| view.wanted.clone()) working />
             <Figure label=tr!("This batch has") shown=figure(|view| view.found.clone()) working />
         </div>
@@ -155,7 +155,7 @@ fn TinFigures(
         <p class="follows">{move || uneven.get()}</p>
         <div class="buttons">
             <Button label=tr!("Make the batch for these tins") on_tap=fill />
-            <Opens label=tr!("How the height came about") title=tr!("Height of the dough") value=height working=height_working />
+            <Opens label=tr!("How the height is worked out") title=tr!("Height of the dough") value=height working=height_working />
         </div>
     }
 }

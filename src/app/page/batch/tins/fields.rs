@@ -130,7 +130,7 @@ const COUNT: Field<TinUse> = Field {
 /// Empty leaves it to the tin.
 const ROWS: Field<TinUse> = Field {
     id: "tin-rows",
-    label: tr_noop!("Rows of pieces, empty for the best"),
+    label: tr_noop!("Rows of pieces; empty: best fit"),
     unit: no_unit,
     get: |used, _, options| {
         used.rows
@@ -146,7 +146,7 @@ const ROWS: Field<TinUse> = Field {
 /// Empty leaves it to the kind of bread.
 const ROOM: Field<TinUse> = Field {
     id: "tin-room",
-    label: tr_noop!("Room for a gram, empty for the usual"),
+    label: tr_noop!("Tin volume per gram; empty: usual"),
     unit: |_| "cm³",
     get: |used, _, options| {
         used.room
@@ -162,7 +162,7 @@ const ROOM: Field<TinUse> = Field {
 /// Empty leaves it to the bread and the tin.
 const RISE: Field<TinUse> = Field {
     id: "tin-rise",
-    label: tr_noop!("Risen to, times the dough without gas, empty for the usual"),
+    label: tr_noop!("Rises to × its volume; empty: usual"),
     unit: |_| "×",
     get: |used, _, options| match used.rise {
         TinRise::Usual => String::new(),

@@ -32,7 +32,7 @@ pub fn SavedTins() -> impl IntoView {
                     tin,
                 });
             });
-            announce(tr!("This tin is now among your tins."));
+            announce(tr!("Saved to your tins."));
         }
     };
     let forget = move |()| {
@@ -40,7 +40,7 @@ pub fn SavedTins() -> impl IntoView {
             all.tins
                 .retain(|saved| Some(saved.tin) != current.get_untracked());
         });
-        announce(tr!("This tin is no longer among your tins."));
+        announce(tr!("Removed from your tins."));
     };
     let listed = memo(move || {
         let options = state.options.get();
@@ -76,16 +76,16 @@ pub fn SavedTins() -> impl IntoView {
     view! {
         <div class="buttons">
             <Show when=move || has_tin.get() && !is_saved.get()>
-                <Button label=tr!("Save this tin among mine") on_tap=save />
+                <Button label=tr!("Save tin") on_tap=save />
             </Show>
             <Show when=move || is_saved.get()>
-                <Button label=tr!("Take it from my tins") on_tap=forget />
+                <Button label=tr!("Remove from my tins") on_tap=forget />
             </Show>
         </div>
         <Show when=move || some.get()>
             <div class="boxes">
-                <PickOne id="tin-saved" label=tr!("Bake it in another tin, this dough") choices=listed selected=Signal::stored(None) on_select=Callback::new(move |at| carried.set(take(state, workspace, at, false))) />
-                <PickOne id="tin-carry" label=tr!("Carry it over to another tin, the dough growing with it") choices=listed selected=Signal::stored(None) on_select=Callback::new(carry) />
+                <PickOne id="tin-saved" label=tr!("Bake this dough in another tin") choices=listed selected=Signal::stored(None) on_select=Callback::new(move |at| carried.set(take(state, workspace, at, false))) />
+                <PickOne id="tin-carry" label=tr!("Scale the dough to another tin") choices=listed selected=Signal::stored(None) on_select=Callback::new(carry) />
             </div>
             <Show when=move || is_carried.get()>
                 <div class="figures">

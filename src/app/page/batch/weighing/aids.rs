@@ -63,7 +63,7 @@ fn WeighingAid(
             <div class="body">
                 <p>{means}</p>
                 <p>{to_do}</p>
-                <Button label=tr!("How this came about") class="bare" on_tap=open />
+                <Button label=tr!("How this is worked out") class="bare" on_tap=open />
             </div>
         </details>
     }
