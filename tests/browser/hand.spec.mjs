@@ -45,7 +45,7 @@ test('the name in the head takes the width it has, and is told in full', async (
   assert.ok(next.x - (own.x + own.width) <= 8, `${JSON.stringify(own)} ${JSON.stringify(next)}`);
   for (const tool of ['Undo', 'Share', 'Settings']) {
     const { width, height } = await app.tool(tool).boundingBox();
-    assert.ok(width >= 44 && height >= 44, `${tool}: ${width} × ${height}`);
+    assert.ok(width >= 48 && height >= 48, `${tool}: ${width} × ${height}`);
   }
   await app.nameButton.click();
   await app.opened();
