@@ -68,7 +68,9 @@ fn an_unreachable_target_is_shown_with_the_best_and_ways_out() {
     );
     assert!(to_do.ends_with('.'), "{to_do}");
     assert!(
-        to_do.contains("longer") || to_do.contains("out of the fridge") || to_do.contains("warm the"),
+        to_do.contains("longer")
+            || to_do.contains("out of the fridge")
+            || to_do.contains("warm the"),
         "{to_do}"
     );
 }

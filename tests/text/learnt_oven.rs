@@ -109,7 +109,10 @@ fn a_slow_oven_bakes_as_long_in_every_place() {
             let steps = card_steps(&plan_list(input), &sheet.formula, None, british());
             let minutes = format::minutes(results.run.bake[0], british());
             let mut said = steps.iter().map(|step| &step.says);
-            assert!(said.any(|line| line.contains(&minutes)), "{minutes}: {steps:?}");
+            assert!(
+                said.any(|line| line.contains(&minutes)),
+                "{minutes}: {steps:?}"
+            );
         });
         // On the class sheet, of what one tin of the class bakes.
         let kitchen = Kitchen::default();
