@@ -74,7 +74,7 @@ impl DoughFigures {
     pub fn water_answer(&self) -> String {
         let value = |figure| self.share(figure).map(|shown| shown.value.as_str());
         tr!(
-            "True hydration {water}, added water {poured}",
+            "{water} in all, {poured} added",
             water = value(Figure::TrueWater).unwrap_or(DASH),
             poured = value(Figure::PouredWater).unwrap_or(DASH)
         )

@@ -135,7 +135,7 @@ test('a bake of another formula keeps its bench, and is found again', async (ses
 test('a trial of more yeast shows old beside new in the head, and the known rises stay those of their dough', async (session) => {
   const { page, day } = await onFriday(session);
   const before = await until(() => day.keys(), (keys) => keys['Bulk rise']?.value, 'the figures stand');
-  assert.deepEqual(Object.keys(before), ['Start Fri', 'Bulk rise', 'On the table Sat']);
+  assert.deepEqual(Object.keys(before), ['Start Fri', 'Bulk rise', 'Ready Sat']);
   assert.ok(Object.values(before).every(({ was }) => was === ''));
   const formula = new Formula(page);
   await formula.go('Formula');

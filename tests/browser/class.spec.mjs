@@ -89,7 +89,7 @@ test('allergens are told with who says so, and what the kitchen adds', async (se
   await reads(card, /Contains wheat \(gluten\)/);
   await card.getByRole('combobox', { name: 'Traces from your kitchen' }).selectOption({ label: 'Hazelnuts' });
   await reads(card, /May contain hazelnuts\..*Hazelnuts: your kitchen/s);
-  await card.getByRole('button', { name: 'Take away: Hazelnuts' }).click();
+  await card.getByRole('button', { name: 'Remove Hazelnuts' }).click();
   await until(() => text(card), (told) => !/May contain|: your kitchen/.test(told), 'it is taken away');
 });
 

@@ -18,7 +18,7 @@ for (const screen of ['phone', 'wide']) {
       assert.ok(awake || waits, `${name} at ${clock}: ${said}`);
     }
     await counts(page.getByText('Conflicts'), 0);
-    await reads(day.card('When'), /On the table Sat 16:00; start Fri /);
+    await reads(day.card('When'), /Ready Sat 16:00; start Fri /);
     await reads(day.card('Two days'), /Ready to cut Sat .*, between .* and /);
     assert.deepEqual(await breaches(page), []);
   });
@@ -101,11 +101,11 @@ test('an actual weight tells at once what it does to the water, and how to make 
   const box = await day.really('Water');
   await box.fill('104');
   await page.getByText(/Water is 8.g short\./).waitFor();
-  await page.getByRole('button', { name: /^Added: 8.g of Water/ }).click();
+  await page.getByRole('button', { name: /^Add 8.g of Water/ }).click();
   await page.getByText(/Water is 8.g short\./).waitFor({ state: 'detached' });
   await box.fill('120');
   await page.getByText(/Water is 8.g over\..*True hydration is/).waitFor();
-  await page.getByRole('button', { name: /^Added: [\d.]+.g more of .*flour/i }).click();
+  await page.getByRole('button', { name: /^Add [\d.]+.g more of .*flour/i }).click();
   await page.getByText(/True hydration is/).waitFor({ state: 'detached' });
 });
 

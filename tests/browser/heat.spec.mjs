@@ -14,7 +14,7 @@ async function coldMorning(session, screen = 'phone', options) {
   const { page } = await session.open(screen, options);
   const heat = await new HeatPage(page).open();
   await heat.box('Room').fill('14');
-  await page.getByRole('textbox', { name: 'Flour', exact: true }).fill('13');
+  await page.getByRole('textbox', { name: /^Flour(?! at)/ }).fill('13');
   await heat.box('Fridge').fill('4');
   await heat.box('Tap').fill('8');
   return { page, heat };
@@ -144,7 +144,7 @@ test('kitchens are added, named, chosen, kept, taken away and brought back', asy
   const fold = () => page.getByText('Everything about this kitchen').click();
   await fold();
   await page.getByRole('button', { name: 'Add a kitchen' }).click();
-  await heat.box('Name').fill('At home');
+  await heat.box('Name of the kitchen').fill('At home');
   await heat.box('Room').fill('23');
   await page.reload();
   await heat.open();
@@ -177,9 +177,9 @@ test('undo and redo reach the kitchen, in the order of the work, from any place'
   await page.getByText('Everything about this kitchen').click();
   await heat.box('Friction warms dough by').fill('1.5');
   await page.getByRole('button', { name: 'Add a kitchen' }).click();
-  await heat.box('Name').fill('At home');
+  await heat.box('Name of the kitchen').fill('At home');
   const steps = [
-    async () => (await heat.box('Name').inputValue()) === 'At home',
+    async () => (await heat.box('Name of the kitchen').inputValue()) === 'At home',
     async () => (await page.getByRole('combobox', { name: 'Bake in' }).count()) === 1,
     async () => (await heat.box('Friction warms dough by').inputValue()) === '1.5',
     async () => (await heat.rules().inputValue()) !== '0',
@@ -246,7 +246,7 @@ for (const screen of SCREENS) {
   for (const colorScheme of ['light', 'dark']) {
     test(`Heat is open to all and nothing hangs over the edge (${screen}, ${colorScheme})`, async (session) => {
       const { page } = await coldMorning(session, screen, { colorScheme });
-      for (const fold of ['Everything about this kitchen', 'All that helps', 'Where the heat comes from', 'Temperatures one by one', 'How long out of the fridge', 'The textbook water-temperature rule']) {
+      for (const fold of ['Everything about this kitchen', 'All that helps', 'Where the heat comes from', 'Temperatures one by one', 'How long out of the fridge', 'Textbook water temperature']) {
         await page.getByText(fold, { exact: true }).click();
       }
       assert.deepEqual(await breaches(page), []);

@@ -3,6 +3,7 @@
 use crate::asset::{self, Asset};
 use crate::bind::Bound;
 use crate::headers::POLICY;
+use crate::scripts::without_comments;
 use crate::split::{LOADER, SCRIPT};
 use crate::template::fill;
 use crate::{language, small_chunks};
@@ -75,14 +76,18 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
         Some(loader) => Some(page.chunks(loader, sources.bound.chunks)?),
         None => None,
     };
-    let (script, loader) = page.scripts(sources.bound.script, loader)?;
+    let loader = loader.as_deref().map(without_comments);
+    let (script, loader) = page.scripts(without_comments(&sources.bound.script), loader)?;
     let boot = page.boot(
-        &sources.boot,
+        &without_comments(&sources.boot),
         &script.0,
         (&wasm, &wasm_bytes),
         &sources.catalogues,
     )?;
-    let first_visit = page.hashed("first_visit.js", sources.first_visit.into_bytes())?;
+    let first_visit = page.hashed(
+        "first_visit.js",
+        without_comments(&sources.first_visit).into_bytes(),
+    )?;
     let styles = page.hashed("app.css", sources.styles.into_bytes())?;
     let languages = page.languages(sources.catalogues)?;
     let (manifest, icon) = page.manifest(sources.manifest, sources.icons)?;

@@ -26,6 +26,7 @@ mod install_deps;
 mod language;
 mod paths;
 mod peers;
+mod scripts;
 mod serve;
 mod server;
 mod small_chunks;

@@ -20,7 +20,7 @@ export class Shelf {
 
   /// Names of the formulas on it, the one changed last first.
   async names() {
-    const rows = this.dialog.getByRole('listitem').filter({ has: this.app.page.getByRole('button', { name: 'bin' }) });
+    const rows = this.dialog.getByRole('listitem').filter({ has: this.app.page.getByRole('button', { name: /^Delete / }) });
     return rows.evaluateAll((all) => all.map((row) => row.querySelector('button > span').textContent));
   }
 
@@ -31,7 +31,7 @@ export class Shelf {
   }
 
   async bin(name) {
-    await this.row(name).getByRole('button', { name: 'bin' }).click();
+    await this.row(name).getByRole('button', { name: /^Delete / }).click();
     await drawn(this.app.page);
   }
 

@@ -86,7 +86,7 @@ fn Content() -> impl IntoView {
             <Choice
                 id="aim".to_owned()
                 label=tr!("The time you set").to_owned()
-                choices=vec![(true, tr!("Ready by")), (false, tr!("Start at"))]
+                choices=vec![(true, tr!("Bread ready")), (false, tr!("Work starts"))]
                 selected=backwards
                 on_select=Callback::new(turn)
             />

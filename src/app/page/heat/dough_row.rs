@@ -91,7 +91,7 @@ fn Content() -> impl IntoView {
         <Fold title=tr!("How long out of the fridge") aside=tr!("each in one ball, out of the fridge")>
             <StandingTimes />
         </Fold>
-        <Fold title=tr!("The textbook water-temperature rule") aside=tr!("for those who teach it")>
+        <Fold title=tr!("Textbook water temperature") aside=tr!("for those who teach it")>
             <FactorMethodBoxes />
         </Fold>
     }

@@ -110,7 +110,7 @@ fn Kitchens() -> impl IntoView {
         announce(tr!("Another kitchen, like the one before. Give it a name."));
     };
     view! {
-        <TextBox id="kitchen-name" label=tr!("Name") text=words on_input=rename max_length=Kitchen::NAME_LENGTH />
+        <TextBox id="kitchen-name" label=tr!("Name of the kitchen") text=words on_input=rename max_length=Kitchen::NAME_LENGTH />
         <div class="buttons">
             <Button label=tr!("Add a kitchen") class="bare" picture=Picture::Add on_tap=add disabled=full />
             <Show when=several>
