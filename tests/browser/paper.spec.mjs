@@ -126,6 +126,7 @@ async function onCard(page) {
 
 /// A time of day, which a card without a plan has none of.
 const CLOCK = /\d:\d\d/;
+const DEGREES = /[\d.]+ °C/g;
 
 test('the card has the steps, sentences and weights of the bench', async (session) => {
   const { page, day } = await onFriday(session, 'phone', { before: withoutPrinter });
@@ -157,7 +158,9 @@ test('the card has the steps, sentences and weights of the bench', async (sessio
   assert.ok(seen.every(({ of }) => of === card.steps.length), 'and the same number of them');
   for (const { name, sentence, rows } of seen) {
     const said = card.steps.find((one) => one.startsWith(`${name}:`));
-    if (!CLOCK.test(sentence)) assert.ok(said.includes(sentence), `${said} / ${sentence}`);
+    // A bench that is tapped through in a minute has its paste in hot: its temperatures are those of that minute.
+    const bare = (text) => text.replaceAll(DEGREES, '°C');
+    if (!CLOCK.test(sentence)) assert.ok(bare(said).includes(bare(sentence)), `${said} / ${sentence}`);
     for (const row of rows) assert.ok(card.rows.includes(row), `${row} is among: ${card.rows.join('; ')}`);
   }
   assert.ok(seen.flatMap(({ rows }) => rows).length >= card.rows.length - 3, 'most of what is weighed has a row at the bench');

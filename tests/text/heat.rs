@@ -163,7 +163,7 @@ fn a_phase_is_shown_for_every_oven() {
         let programme = review(&[asked]).unwrap();
         assert_eq!(
             plain(&heat::phase(&programme.phases[0], FormatOptions::default())),
-            "0 min to 25 min, heat from above and below. A still oven: 180 °C (356 °F), a fan oven \
+            "0 min to 25 min, heat from above and below. Conventional oven: 180 °C (356 °F), fan oven \
              160 °C (320 °F)."
         );
     }

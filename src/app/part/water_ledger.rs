@@ -33,7 +33,7 @@ pub fn WaterLedger(
                 </For>
             </svg>
             <details on:toggle=move |_| is_open.update(|open| *open = !*open)>
-                <summary>{tr!("Where it comes from")}</summary>
+                <summary>{tr!("By ingredient")}</summary>
                 <Show when=move || is_open.get()>
                     <table>
                         <thead>

@@ -28,10 +28,10 @@ pub fn phase(phase: &ReviewedPhase, options: FormatOptions) -> String {
     let still = both_units(phase.as_still, options);
     let fan = still_to_fan(phase.as_still).map_or_else(
         |_| String::new(),
-        |fan| tr!(", a fan oven {value}", value = both_units(fan, options)),
+        |fan| tr!(", fan oven {value}", value = both_units(fan, options)),
     );
     tr!(
-        "{until}, heat from {from}. A still oven: {still}{fan}.",
+        "{until}, heat from {from}. Conventional oven: {still}{fan}.",
         until = until,
         from = from,
         still = still,

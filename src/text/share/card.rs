@@ -40,11 +40,8 @@ pub fn bench_card(
     let rounded = batch.rounded.as_ref()?;
     let parts = card_weights(rounded, steps.list, options);
     let mut card = card_of(sheet, parts, steps.steps, (pantry, code), options);
-    card.made = format!(
-        "{}, {}",
-        name::bread(sheet.bread),
-        weighing::pieces(&scaled.pieces, options)
-    );
+    let pieces = weighing::pieces(&scaled.pieces, options);
+    card.made = [name::bread(sheet.bread).to_owned(), pieces].join(tr!(", "));
     Some(card.fitted(code))
 }
 

@@ -89,12 +89,7 @@ fn TargetBox(
         last.set(Some(found));
         Ok(())
     };
-    let label = Signal::derive(move || {
-        tr!(
-            "{value}, baker’s percentage",
-            value = name::figure(figure.get())
-        )
-    });
+    let label = Signal::derive(move || tr!("Target: {value}", value = name::figure(figure.get())));
     view! {
         <NumberBox id="target" label unit="%" figure=current store=Callback::new(store) />
         <Show when=move || is_set.get()>

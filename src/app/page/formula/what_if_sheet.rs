@@ -158,7 +158,7 @@ fn Target(
     view! {
         <div class="target">
             <HoldButton sign="−" name=tr!("Half a point less") step=Callback::new(move |()| trying.nudge(false)) />
-            <NumberBox id=ID label=tr!("{value}, baker’s percentage", value = name::figure(trying.figure)) unit="%" figure=current changed store=Callback::new(store) />
+            <NumberBox id=ID label=tr!("Target: {value}", value = name::figure(trying.figure)) unit="%" figure=current changed store=Callback::new(store) />
             <HoldButton sign="+" name=tr!("Half a point more") step=Callback::new(move |()| trying.nudge(true)) />
         </div>
     }
