@@ -126,7 +126,7 @@ async function onCard(page) {
 
 /// A time of day, which a card without a plan has none of.
 const CLOCK = /\d:\d\d/;
-const DEGREES = /[\d.]+ °C/g;
+const PREDICTED = /[\d.]+ (°C|min)/g;
 
 test('the card has the steps, sentences and weights of the bench', async (session) => {
   const { page, day } = await onFriday(session, 'phone', { before: withoutPrinter });
@@ -158,8 +158,8 @@ test('the card has the steps, sentences and weights of the bench', async (sessio
   assert.ok(seen.every(({ of }) => of === card.steps.length), 'and the same number of them');
   for (const { name, sentence, rows } of seen) {
     const said = card.steps.find((one) => one.startsWith(`${name}:`));
-    // A bench that is tapped through in a minute has its paste in hot: its temperatures are those of that minute.
-    const bare = (text) => text.replaceAll(DEGREES, '°C');
+    // A bench that is tapped through in a minute has its paste in hot: its temperatures and times are those of that minute.
+    const bare = (text) => text.replaceAll(PREDICTED, '$1');
     if (!CLOCK.test(sentence)) assert.ok(bare(said).includes(bare(sentence)), `${said} / ${sentence}`);
     for (const row of rows) assert.ok(card.rows.includes(row), `${row} is among: ${card.rows.join('; ')}`);
   }

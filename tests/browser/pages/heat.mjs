@@ -31,7 +31,7 @@ export class HeatPage {
   }
 
   box(label) {
-    return this.page.getByRole('textbox', { name: label });
+    return this.page.getByRole('textbox', { name: typeof label === 'string' ? new RegExp(`^${label}`) : label });
   }
 
   card(name) {
