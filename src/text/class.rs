@@ -1,6 +1,6 @@
 //! The class in words: what each bench weighs, the total, bowls, and the oven's loads.
 
-use crate::engine::batch::{Rounded, RoundedLine, ScaleReading};
+use crate::engine::batch::Rounded;
 use crate::engine::class::{BenchBatch, BowlNeed, Class, ClassError, OvenPlan};
 use crate::engine::quantity::Mass;
 use crate::results::batch::class::{ClassResults, ClassWeights, late_load};
@@ -8,7 +8,7 @@ use crate::text::{
     caution::{self, Advice},
     format,
     format_options::FormatOptions,
-    name, tr,
+    tr,
     weighing::{PartWeights, part_weights},
 };
 
@@ -63,7 +63,7 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
                 is_teachers: bench.students == 0,
                 parts: weighed_only(rounded, options),
                 portions: portions(weights, at, options),
-                aids: aids(rounded, options),
+                aids: caution::below_scale(rounded, options),
             })
             .collect(),
         bowl: weights.bowl.as_ref().map(|bowl| BenchView {
@@ -71,25 +71,13 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
             is_teachers: true,
             parts: weighed_only(bowl, options),
             portions: left(weights, options),
-            aids: aids(bowl, options),
+            aids: caution::below_scale(bowl, options),
         }),
         total: total(weights, options),
         bowls: bowls(weights, options),
         loads: loads(oven, options),
         stagger: stagger(oven, options),
     })
-}
-
-/// What helps with each ingredient of which the scale shows nothing.
-fn aids(rounded: &Rounded, options: FormatOptions) -> Vec<String> {
-    let hidden = rounded.lines.iter();
-    let hidden = hidden.filter(|line| line.reading == ScaleReading::BelowScale);
-    let aid = |line: &RoundedLine| {
-        let food = name::food_short(&rounded.formula.line(line.at)?.food);
-        let advice = caution::rounding(&food, line, options)?;
-        Some(format!("{} {}", advice.means, advice.to_do))
-    };
-    hidden.filter_map(aid).collect()
 }
 
 /// Everything together: what the scales show in all, exact where a bench's scale shows nothing.

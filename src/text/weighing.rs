@@ -46,7 +46,7 @@ pub fn part_weights_named(
     let numbered = rounded.formula.parts.iter().enumerate();
     let all = numbered.map(|(at, part)| {
         let own = rounded.lines.iter().filter(|line| line.at.part == at);
-        let lines = own.filter_map(|own| Some((named(own.at)?, line(own, options).shows)));
+        let lines = own.filter_map(|own| Some((named(own.at)?, to_weigh(own, options))));
         PartWeights {
             name: part.name.clone(),
             lines: lines.collect(),
@@ -54,6 +54,16 @@ pub fn part_weights_named(
         }
     });
     all.filter(|part| !part.lines.is_empty()).collect()
+}
+
+/// What to weigh of a line on paper: what the scale shows, and the exact weight where it shows nothing,
+/// for a pocket scale or a solution.
+#[must_use]
+pub fn to_weigh(line: &RoundedLine, options: FormatOptions) -> String {
+    match line.reading {
+        ScaleReading::AsWeighed => format::mass_weighed(line.weighed, line.division, options),
+        ScaleReading::BelowScale => format::mass(line.exact, options),
+    }
 }
 
 /// All of a part together, as finely as its finest scale weighs; what is too little for the scale is

@@ -103,7 +103,7 @@ fn the_weights_are_those_of_the_bench() {
                 let places = weighed_at(step.step.at, &plan.plan, &sheet.formula);
                 assert_eq!(step.weighing.places(), places);
                 for line in &step.weighing.lines {
-                    let weighed = weighing::line(rounded.line(line.at).unwrap(), british()).shows;
+                    let weighed = weighing::to_weigh(rounded.line(line.at).unwrap(), british());
                     assert!(shown.contains(&weighed.as_str()), "{weighed}");
                 }
                 for part in &step.weighing.parts {

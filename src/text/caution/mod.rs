@@ -14,6 +14,6 @@ pub use advice::Advice;
 pub use batch::batch;
 pub use chocolate::{fill, keeping, minimum_water, syrup, syrup_title};
 pub use formula::{formula, formula_answer, formula_title};
-pub use rounding::rounding;
+pub use rounding::{below_scale, rounding};
 pub use safety::{Hazard, LOCAL_RULES, safety, safety_line};
 pub use seizing::{from_seizing, seized};

@@ -3,9 +3,9 @@
 use super::Advice;
 use super::advice::COMMON_PRACTICE;
 use crate::engine::batch::{
-    PocketScale, RoundedLine, ScaleReading, SolutionAid, WeighingAids, YeastSolution,
+    PocketScale, Rounded, RoundedLine, ScaleReading, SolutionAid, WeighingAids, YeastSolution,
 };
-use crate::text::{format, format_options::FormatOptions, tr};
+use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// What to know about a line whose rounding passes 2 %; `None` where it does not.
 #[must_use]
@@ -28,6 +28,22 @@ pub fn rounding(food: &str, line: &RoundedLine, options: FormatOptions) -> Optio
         ),
     };
     Some(Advice::new(means, aid(aids, options), COMMON_PRACTICE))
+}
+
+/// How to weigh each line of which the scale shows nothing, as paper tells it: "Instant yeast, Night
+/// dough: 0.37 g is too little for a scale that steps by 1 g. Weigh 0.37 g on a pocket scale …".
+#[must_use]
+pub fn below_scale(rounded: &Rounded, options: FormatOptions) -> Vec<String> {
+    let hidden = rounded.lines.iter();
+    let hidden = hidden.filter(|line| line.reading == ScaleReading::BelowScale);
+    let aid = |line: &RoundedLine| {
+        let part = rounded.formula.parts.get(line.at.part)?;
+        let food = name::food_short(&part.lines.get(line.at.line)?.food);
+        let called = tr!("{food}, {part}", food = food, part = part.name);
+        let advice = rounding(&called, line, options)?;
+        Some(format!("{} {}", advice.means, advice.to_do))
+    };
+    hidden.filter_map(aid).collect()
 }
 
 /// What helps.

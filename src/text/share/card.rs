@@ -12,6 +12,7 @@ use crate::results::day::ListedStep;
 use crate::sheet::{Pantry, Sheet};
 use crate::storage::interchange::SquareCode;
 use crate::text::{
+    caution,
     class::{BenchView, ClassView},
     format_options::FormatOptions,
     name, tr,
@@ -42,6 +43,7 @@ pub fn bench_card(
     let mut card = card_of(sheet, parts, steps.steps, (pantry, code), options);
     let pieces = weighing::pieces(&scaled.pieces, options);
     card.made = [name::bread(sheet.bread).to_owned(), pieces].join(tr!(", "));
+    card.below_scale(&caution::below_scale(rounded, options));
     Some(card.fitted(code))
 }
 
@@ -66,8 +68,7 @@ pub fn class_bench_card(
         };
         card.parts.insert(0, taken);
     }
-    let aids = bench.aids.join("\n");
-    card.note(tr!("Below the scale"), &aids);
+    card.below_scale(&bench.aids);
     card.fitted(code)
 }
 
@@ -94,6 +95,9 @@ pub fn teacher_card(
     let stagger = class.stagger.iter().map(|advice| advice.to_do.to_string());
     let loads: Vec<String> = class.loads.iter().cloned().chain(stagger).collect();
     card.note(tr!("Oven"), &loads.join("\n"));
+    if let Some(rounded) = rounded {
+        card.below_scale(&caution::below_scale(rounded, options));
+    }
     card.fitted(code)
 }
 
@@ -131,6 +135,11 @@ impl BenchCard {
         if !text.trim().is_empty() {
             self.notes.push((name.to_owned(), text.trim().to_owned()));
         }
+    }
+
+    /// How to weigh what the scale shows nothing of.
+    fn below_scale(&mut self, aids: &[String]) {
+        self.note(tr!("Below the scale"), &aids.join("\n"));
     }
 
     /// The card with the layout that is expected before it is measured.

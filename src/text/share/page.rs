@@ -71,7 +71,7 @@ pub struct ClassSheet {
     pub columns: Vec<String>,
     /// Rows by ingredient, in two tables side by side where they are many.
     pub tables: Vec<Vec<SheetRow>>,
-    /// Bowls, then oven loads.
+    /// What is weighed otherwise, bowls, then oven loads.
     pub notes: Vec<String>,
     /// Allergens.
     pub allergens: String,

@@ -62,6 +62,7 @@ pub fn class_sheet(
     let rows = rows(view, options);
     let all = view.benches.iter().chain(&view.bowl);
     let mut notes: Vec<String> = all.filter_map(takes).collect();
+    notes.extend(below_scale(view));
     notes.extend(view.bowls.iter().cloned());
     notes.extend(view.loads.iter().cloned());
     notes.extend(view.stagger.iter().map(|advice| advice.to_do.to_string()));
@@ -78,6 +79,18 @@ pub fn class_sheet(
     };
     paper.fit = fit::sheet(&paper, code.map_or(0.0, code_side));
     paper
+}
+
+/// How to weigh what a scale shows nothing of, each once though several benches weigh the same.
+fn below_scale(view: &ClassView) -> Vec<String> {
+    let all = view.benches.iter().chain(&view.bowl);
+    let mut told: Vec<String> = Vec::new();
+    for aid in all.flat_map(|bench| &bench.aids) {
+        if !told.contains(aid) {
+            told.push(aid.clone());
+        }
+    }
+    told
 }
 
 /// Rows of a table of a page: what is more makes further tables, two side by side.
