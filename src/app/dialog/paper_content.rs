@@ -219,9 +219,11 @@ pub fn teachers_card(state: AppState, content: ShareContent) -> Vec<Paged> {
 pub fn class_paper(state: AppState, content: ShareContent) -> Option<ClassSheet> {
     let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
     let sheet = content.sheet();
-    let class = results_of(state, &sheet, &workspace.settings.get());
+    let settings = workspace.settings.get();
+    let class = results_of(state, &sheet, &settings);
     let view = text::class::view(&class, options).ok()?;
-    let code = code_of(&sheet);
+    let whole = content.class().is_some() && content.whole_class.get();
+    let code = code_of(&class_cards::opened(&sheet, &settings, whole));
     let paper = workspace
         .pantry
         .with(|pantry| class_sheet(&sheet, &view, pantry, code.as_ref(), options));

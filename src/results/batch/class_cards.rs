@@ -4,7 +4,7 @@
 use std::num::NonZeroU16;
 
 use super::class::ClassWeights;
-use super::class_batch::of_loaves;
+use super::class_batch::{of_all, of_bench, of_loaves};
 use crate::engine::batch::Rounded;
 use crate::engine::class::ClassSettings;
 use crate::engine::plan::{StepAt, StepKind};
@@ -61,6 +61,32 @@ pub fn teacher_card(
         sheet: with_loaves(sheet, settings, settings.shown.max(1).into()),
         rounded,
     })
+}
+
+/// The sheet that the code of the class sheet opens: the loaves of a student's bench as the sheet
+/// prints them, or those of all where the class is shared as a whole.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::{class_cards, scale};
+/// use softcrumb::sheet::examples;
+///
+/// // The batch is the formula made once; the class makes loaves of 450 g, thirteen in all.
+/// let (_, sheet) = examples().remove(0);
+/// let class = ClassSettings::default();
+/// let dough = |whole| scale(&class_cards::opened(&sheet, &class, whole)).unwrap().needed.grams();
+/// assert!((dough(false) - 450.0).abs() < 1e-6);
+/// assert!((dough(true) - 13.0 * 450.0).abs() < 1e-6);
+/// ```
+#[must_use]
+pub fn opened(sheet: &Sheet, settings: &ClassSettings, whole: bool) -> Sheet {
+    let mut own = sheet.clone();
+    own.batch = if whole {
+        of_all(sheet, settings)
+    } else {
+        of_bench(sheet, settings)
+    };
+    own
 }
 
 fn with_loaves(sheet: &Sheet, settings: &ClassSettings, loaves: u32) -> Sheet {
