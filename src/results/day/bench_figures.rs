@@ -7,11 +7,12 @@ use super::bench_step::BenchStep;
 use super::day_results::DayResults;
 use super::input::DayInput;
 use super::which_rise::WhichRise;
-use crate::engine::batch::{Divided, divide};
+use crate::engine::batch::{Divided, Scaled, divide};
 use crate::engine::formula::{Formula, LineAt, Part, PartKind};
 use crate::engine::plan::{Step, StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Mass, Minutes};
 use crate::results::batch::{scale, tins};
+use crate::results::chocolate;
 use crate::results::heat::{DoughOffset, dough_offset};
 
 /// The figures of a step; `None` where the plan does not have it.
@@ -155,7 +156,7 @@ impl Asked<'_> {
             return Some(BenchStep::Round { pieces });
         }
         if work == StepKind::Shape {
-            let filling = self.filling(pieces);
+            let filling = self.filling(&scaled);
             return Some(BenchStep::Shape { pieces, filling });
         }
         if work == StepKind::Tin {
@@ -183,16 +184,21 @@ impl Asked<'_> {
         divide(dough, pieces, division).ok()
     }
 
-    fn filling(&self, pieces: NonZeroU32) -> Option<(Mass, Option<LineAt>)> {
-        let all = self.of_kind(PartKind::Filling);
-        let each = Mass::from_grams(all.grams() / f64::from(pieces.get())).ok()?;
+    /// What goes inside each piece, as the chocolate page has it: without what stays in bag and bowl.
+    fn filling(&self, scaled: &Scaled) -> Option<(Mass, Option<LineAt>)> {
         let parts = self.input.sheet.formula.parts.iter().enumerate();
-        let fillings = parts.filter(|(_, part)| part.kind == PartKind::Filling);
-        let mut lines = fillings
+        let fillings = || {
+            parts
+                .clone()
+                .filter(|(_, part)| part.kind == PartKind::Filling)
+        };
+        let each = fillings().filter_map(|(part, _)| chocolate::filling(scaled, part)?.ok());
+        let each: Mass = each.map(|fill| fill.each).sum();
+        let mut lines = fillings()
             .flat_map(|(part, own)| (0..own.lines.len()).map(move |line| LineAt { part, line }));
         let first = lines.next();
         let only = first.filter(|_| lines.next().is_none());
-        (all > Mass::ZERO).then_some((each, only))
+        (each > Mass::ZERO).then_some((each, only))
     }
 
     fn of_kind(&self, kind: PartKind) -> Mass {
