@@ -122,7 +122,7 @@ test('the class’s oven loads become steps of the plan, each in its turn', asyn
     const [hours, minutes] = found.clock.split(':').map(Number);
     return 60 * hours + minutes;
   };
-  const bakes = ['Bake, phase 1', 'Load 2: bake in its turn', 'Load 3: bake in its turn'].map(begins);
+  const bakes = ['Bake', 'Load 2: bake in its turn', 'Load 3: bake in its turn'].map(begins);
   assert.equal(bakes[2] - bakes[1], bakes[1] - bakes[0]);
   const doughs = ['Load 2: dough from the bowl to the oven', 'Load 3: dough from the bowl to the oven'].map(begins);
   assert.equal(doughs[1] - doughs[0], bakes[1] - bakes[0]);

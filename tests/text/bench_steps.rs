@@ -1,15 +1,17 @@
 //! The sentence of every step at the bench, for every example: its figures are in it, and it is plain.
 
 use softcrumb::engine::batch::{ScaleSettings, round};
+use softcrumb::engine::formula::{Formula, PartKind};
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{StepAt, StepKind};
 use softcrumb::engine::quantity::Division;
-use softcrumb::results::batch::scaled_formula;
+use softcrumb::results::batch::{self, scaled_formula};
+use softcrumb::results::chocolate;
 use softcrumb::results::day::{self as results, DayInput, bench_step};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::{Kitchen, Sheet, examples};
-use softcrumb::text::day;
+use softcrumb::text::{chocolate_answer, day, name};
 
 use crate::days::friday;
 use crate::format_options::british;
@@ -97,4 +99,51 @@ fn the_figures_of_a_step_are_in_its_sentence() {
     ] {
         assert!(said(work).contains(figure), "{work:?}: {}", said(work));
     }
+}
+
+/// What is weighed less what stays in bag and bowl is in the pieces: mass kept, by definition.
+#[test]
+fn a_piece_gets_what_bag_and_bowl_leave_and_both_pages_say_it() {
+    let sheet = examples().remove(0).1;
+    let batch = batch::of(&sheet, Kitchen::default().scales);
+    let scaled = batch.scaled.as_ref().unwrap();
+    let part = sheet.formula.first_part(PartKind::Filling).unwrap();
+    let made = scaled.formula.parts[part].mass().grams();
+    let stays = sheet.batch.losses.topping.fraction();
+    assert!(stays > 0.0);
+    let each = made * (1.0 - stays) / 10.0;
+    let written = format!("{each:.1}");
+    let written = written.trim_end_matches(".0");
+
+    let all = sentences(&sheet);
+    let shape = all.iter().find(|(step, _)| step.work == StepKind::Shape);
+    let said = &shape.unwrap().1;
+    assert!(
+        said.starts_with(&format!("{written} g of dark chocolate")),
+        "{written}: {said}"
+    );
+    let fill = chocolate::filling(scaled, part).unwrap().unwrap();
+    let answer = chocolate_answer::filling(&fill, british()).replace('\u{A0}', " ");
+    assert!(
+        answer.starts_with(&format!("{written} g in each piece")),
+        "{answer}"
+    );
+}
+
+/// A card sets the name before the sentence: the two do not begin alike, and a bake of one phase has
+/// no number. Plain speech.
+#[test]
+fn a_name_is_not_said_twice_and_one_bake_has_no_number() {
+    let step = |work, of| name::step_at(StepAt { work, of }, &Formula::default());
+    for (_, sheet) in examples() {
+        for (at, said) in sentences(&sheet) {
+            let called = name::step_at(at, &sheet.formula);
+            let same = called.contains(' ') && said.starts_with(&called);
+            assert!(!same, "{called}: {said}");
+        }
+    }
+    let said = step(StepKind::WarmUp, 0);
+    assert_eq!(said, "Take out paste and preferment");
+    assert_eq!(step(StepKind::Bake, 0), "Bake");
+    assert_eq!(step(StepKind::Bake, 1), "Bake, phase 2");
 }

@@ -15,7 +15,7 @@ pub fn work(work: StepKind) -> &'static str {
         StepKind::MixPreferment => tr!("Mix the preferment"),
         StepKind::StandPreferment => tr!("Let the preferment stand"),
         StepKind::ChillPreferment => tr!("Preferment in the fridge"),
-        StepKind::WarmUp => tr!("Paste and preferment out of the fridge"),
+        StepKind::WarmUp => tr!("Take out paste and preferment"),
         StepKind::Mix => tr!("Weigh and mix the dough"),
         StepKind::ButterIn => tr!("Work the butter in"),
         StepKind::Bulk => tr!("Bulk rise"),
@@ -39,8 +39,8 @@ pub fn work(work: StepKind) -> &'static str {
     }
 }
 
-/// What a step is called: the user's own name, else that of its work, with the part or phase where
-/// there are several.
+/// What a step is called: the user's own name, else that of its work, with the part where there are
+/// several, and the phase after the first.
 #[must_use]
 pub fn step(step: &Step, formula: &Formula) -> String {
     if step.name.is_empty() {
@@ -61,7 +61,7 @@ pub fn step_at(at: StepAt, formula: &Formula) -> String {
         | StepKind::MixPreferment
         | StepKind::StandPreferment
         | StepKind::ChillPreferment => of_part(at, formula, plain),
-        StepKind::Bake => tr!(
+        StepKind::Bake if at.of > 0 => tr!(
             "{plain}, phase {value}",
             plain = plain,
             value = u32::from(at.of) + 1
@@ -87,6 +87,7 @@ pub fn step_at(at: StepAt, formula: &Formula) -> String {
         | StepKind::Drizzle
         | StepKind::Brush
         | StepKind::Preheat
+        | StepKind::Bake
         | StepKind::Cool
         | StepKind::Own => plain.to_owned(),
     }
