@@ -4,6 +4,7 @@ use crate::arguments::Arguments;
 use crate::asset::{self, Asset};
 use crate::bundle::{self, Sources};
 use crate::install_deps;
+use crate::scripts::without_comments;
 use crate::step::{run as run_command, step};
 use crate::toolchain::{self, Preference, TARGET, Toolchain};
 use crate::{bind, first_screen, language, paths, split, styles};
@@ -75,8 +76,8 @@ pub(crate) fn sources(compiled: &Path, styles: String) -> Result<Sources> {
         styles,
         html: read("index.html")?,
         first_screen: String::new(),
-        first_visit: read("src/app/browser/first_visit.js")?,
-        boot: read("src/app/browser/boot.js")?,
+        first_visit: without_comments(&read("src/app/browser/first_visit.js")?),
+        boot: without_comments(&read("src/app/browser/boot.js")?),
         worker: read("src/app/browser/service_worker.js")?,
         manifest: read("style/app.webmanifest")?,
         icons,

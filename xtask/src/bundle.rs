@@ -76,18 +76,14 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
         Some(loader) => Some(page.chunks(loader, sources.bound.chunks)?),
         None => None,
     };
-    let loader = loader.as_deref().map(without_comments);
-    let (script, loader) = page.scripts(without_comments(&sources.bound.script), loader)?;
+    let (script, loader) = page.scripts(&sources.bound.script, loader)?;
     let boot = page.boot(
-        &without_comments(&sources.boot),
+        &sources.boot,
         &script.0,
         (&wasm, &wasm_bytes),
         &sources.catalogues,
     )?;
-    let first_visit = page.hashed(
-        "first_visit.js",
-        without_comments(&sources.first_visit).into_bytes(),
-    )?;
+    let first_visit = page.hashed("first_visit.js", sources.first_visit.into_bytes())?;
     let styles = page.hashed("app.css", sources.styles.into_bytes())?;
     let languages = page.languages(sources.catalogues)?;
     let (manifest, icon) = page.manifest(sources.manifest, sources.icons)?;
@@ -197,10 +193,11 @@ impl<'a> Page<'a> {
     /// HTML.
     fn scripts(
         &mut self,
-        script: String,
+        script: &str,
         loader: Option<String>,
     ) -> Result<((String, String), String)> {
-        let Some(loader) = loader else {
+        let script = without_comments(script);
+        let Some(loader) = loader.as_deref().map(without_comments) else {
             return Ok((
                 self.hashed("softcrumb.js", script.into_bytes())?,
                 String::new(),
