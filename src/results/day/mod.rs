@@ -55,7 +55,7 @@ pub use bench_course::{BenchScreen, bench_screen, timers_beside};
 pub use bench_figures::bench_step;
 pub use bench_list::{ListedStep, RunningStep, bench_list};
 pub use bench_order::{Doing, doing};
-pub use bench_progress::{begin_early, step_done, take_back};
+pub use bench_progress::{begin_early, step_done, take_back, to_keep};
 pub use bench_step::BenchStep;
 pub use bench_summary::{SummaryFigure, SummaryRow, bake_summary, note_findings};
 pub use corrections::{
