@@ -121,11 +121,22 @@ pub fn rise_deviation(corrections: &StepCorrections, options: FormatOptions) -> 
 
 /// "The proof takes 50 min instead of 60 min."; `None` where both read the same.
 fn rise_duration(rise: &RiseDeviation, options: FormatOptions) -> Option<String> {
+    let same = format::minutes(rise.now, options) == format::minutes(rise.planned, options);
+    (!same).then(|| rise_takes(rise.which, rise.now, rise.planned, options))
+}
+
+/// "The bulk rise takes 50 min instead of 60 min."
+pub(super) fn rise_takes(
+    which: WhichRise,
+    now: Minutes,
+    planned: Minutes,
+    options: FormatOptions,
+) -> String {
     let (now, wished) = (
-        format::minutes(rise.now, options),
-        format::minutes(rise.planned, options),
+        format::minutes(now, options),
+        format::minutes(planned, options),
     );
-    (now != wished).then(|| match rise.which {
+    match which {
         WhichRise::Bulk => tr!(
             "The bulk rise takes {now} instead of {wished}.",
             now = now,
@@ -136,7 +147,7 @@ fn rise_duration(rise: &RiseDeviation, options: FormatOptions) -> Option<String>
             now = now,
             wished = wished
         ),
-    })
+    }
 }
 
 /// A button for the place that brings a rise back on time.
