@@ -1,6 +1,6 @@
 //! The bench in sentences: timers, and what deviating masses and temperatures do.
 
-use super::corrections::rise_takes;
+use super::rise::rise_takes;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Minutes, Temperature, TemperatureChange};
 use crate::results::day::{Addition, TimerState, WeighingDifference, WeighingEffect, timer_state};
