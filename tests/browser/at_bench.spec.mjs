@@ -39,6 +39,17 @@ test('a timer rings in whatever place the user is, also after a reload there', a
   await alert.waitFor({ state: 'detached' });
 });
 
+test('the step that became due by the clock stays until it is done', async (session) => {
+  const { page, day } = await onFriday(session, 'phone');
+  await day.start();
+  await day.goTo('Let the paste cool');
+  await day.next();
+  await page.clock.fastForward('20:00');
+  await is(() => day.at(), 'Paste in the fridge', 'it is due');
+  await page.clock.fastForward('02:00:00');
+  await is(() => day.at(), 'Paste in the fridge', 'it has not been done');
+});
+
 test('what rings timers is not loaded where none runs', async (session) => {
   const { page } = await session.open('phone');
   const loaded = () => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name).filter((name) => name.includes('split_')));

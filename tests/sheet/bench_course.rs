@@ -7,7 +7,7 @@ use softcrumb::engine::plan::{StepAt, StepKind};
 use softcrumb::engine::quantity::{Division, Mass, Minutes};
 use softcrumb::results::day::{
     self, BenchScreen, DayInput, DayResults, Doing, StepWeighing, begin_bake, bench_screen, doing,
-    step_additions, step_done, step_weighing, take_back,
+    step_additions, step_done, step_weighing, take_back, to_keep,
 };
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bench, DaySettings, Timer};
@@ -200,6 +200,38 @@ fn back_undoes_done_at_every_step() {
         seen += 1;
     });
     assert!(seen > 12, "{seen}");
+}
+
+/// By definition: what is not done is still to be done, however late it is.
+#[test]
+fn a_step_that_is_open_stays_until_it_is_done() {
+    let mut gone = 0;
+    for (id, sheet) in examples() {
+        let mut seen = Vec::new();
+        bake_through(&sheet, |bench, results, screen, now| {
+            if let (Some(step), None) = (screen.step, screen.idle_until) {
+                let mut kept = bench.clone();
+                kept.at = to_keep(bench, results, now).or(bench.at);
+                assert_eq!(kept.at, Some(step), "{id:?} {step:?}");
+                assert_eq!(to_keep(&kept, results, now), None);
+                seen.push((step, bench.clone(), kept, now));
+            }
+        });
+        for (step, bench, kept, now) in seen {
+            for past in [4.0, 20.0, 90.0, 600.0] {
+                let then = later(now, Minutes::from_minutes(past).unwrap());
+                let shown = |bench: &Bench| {
+                    at(&sheet, Some(bench), then, |_, results| {
+                        let screen = bench_screen(Some(results), Some(bench), then);
+                        (screen.step, screen.idle_until)
+                    })
+                };
+                assert_eq!(shown(&kept), (Some(step), None), "{id:?} {past} min");
+                gone += usize::from(shown(&bench) != (Some(step), None));
+            }
+        }
+    }
+    assert!(gone > 0, "none would have gone by itself");
 }
 
 /// Common practice: flour goes into a dough that is being mixed, never into one that bakes.

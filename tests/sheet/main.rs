@@ -58,5 +58,6 @@ mod step_corrections;
 mod tables;
 mod trial_changes;
 mod trials;
+mod weighed_otherwise;
 mod workspace;
 mod written;

@@ -113,3 +113,19 @@ fn clocks_and_dates_are_read_as_a_browsers_boxes_write_them() {
         assert_eq!(read::date_and_clock(text), None, "{text}");
     }
 }
+
+/// By definition: a weight of another part says of which.
+#[test]
+fn a_weight_of_another_part_names_it_and_a_late_step_tells_the_bread() {
+    let formula = examples().remove(0).1.formula;
+    let mut bench = Bench::new(Bake::new(Id::from_random(1), friday()));
+    bench.weigh(LineAt { part: 0, line: 2 }, Mass::from_grams(104.0).ok());
+    let mut effect = effect_of(&bench);
+    effect.differences[0].elsewhere = true;
+    let said = day::weighing_effect(&effect, &formula, british()).replace('\u{A0}', " ");
+    let named = format!("{}: Water is 8 g short.", formula.parts[0].name);
+    assert!(said.starts_with(&named), "{said}");
+    let late = minutes(33.0);
+    let said = day::ready_later(late, british()).replace('\u{A0}', " ");
+    assert_eq!(said, "The bread will be 33 min later than planned.");
+}

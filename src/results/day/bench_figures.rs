@@ -6,9 +6,10 @@ use super::bench_course::Course;
 use super::bench_step::BenchStep;
 use super::day_results::DayResults;
 use super::input::DayInput;
+use super::weighed_formula::{as_weighed, asked, settled};
 use super::which_rise::WhichRise;
 use crate::engine::batch::{Divided, Scaled, divide};
-use crate::engine::formula::{Formula, LineAt, Part, PartKind};
+use crate::engine::formula::{Form, Formula, LineAt, Part, PartKind};
 use crate::engine::plan::{Step, StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Mass, Minutes};
 use crate::results::batch::{scale, tins};
@@ -176,12 +177,29 @@ impl Asked<'_> {
         (work == StepKind::Drizzle).then_some(BenchStep::Drizzle { all })
     }
 
-    /// The dough that was noted on the bench, else that of the batch, as the scale divides it.
+    /// The dough that was noted on the bench, else that of the batch with what was weighed otherwise,
+    /// as the scale divides it.
     fn divided(&self, needed: Mass, pieces: NonZeroU32) -> Option<Divided> {
         let noted = self.input.bench.and_then(|bench| bench.bake.noted.bowl);
-        let dough = noted.map_or(needed, |bowl| bowl.after);
+        let dough = noted.map_or_else(|| self.in_it(needed), |bowl| bowl.after);
         let division = self.input.rounded?.weighing.main;
         divide(dough, pieces, division).ok()
+    }
+
+    /// A mass of dough with its share of what was weighed otherwise.
+    fn in_it(&self, needed: Mass) -> Mass {
+        let there = || {
+            let (rounded, bench) = (self.input.rounded?, self.input.bench?);
+            let asked = asked(rounded);
+            let actual = as_weighed(&asked, &settled(rounded, bench));
+            let dough = |formula: &Formula| -> Mass {
+                let lines = formula.dough_parts().flat_map(|part| &part.lines);
+                lines.map(|line| Form::AsMade.mass(line)).sum()
+            };
+            let times = dough(&actual).grams() / dough(&asked).grams();
+            Mass::from_grams(needed.grams() * times).ok()
+        };
+        there().unwrap_or(needed)
     }
 
     /// What goes inside each piece, as the chocolate page has it: without what stays in bag and bowl.

@@ -52,6 +52,17 @@ pub(super) fn arrive(bench: &mut Bench, results: &DayResults, now: Moment) {
     }
 }
 
+/// The step that is due and is to stay on the screen until it is done; `None` where none is due, or
+/// where the one that is due stays already.
+///
+/// A step that was not kept would give way to another as the clock moves on and the plan with it.
+#[must_use]
+pub fn to_keep(bench: &Bench, results: &DayResults, now: Moment) -> Option<StepAt> {
+    let screen = bench_screen(Some(results), Some(bench), now);
+    let due = screen.step.filter(|_| screen.idle_until.is_none());
+    due.filter(|step| bench.at != Some(*step))
+}
+
 /// Takes back what was done last: it is to be done again, what began with it or after it has not
 /// begun, what ended then runs on with its timer.
 pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {

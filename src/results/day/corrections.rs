@@ -166,6 +166,18 @@ pub fn is_in_trouble(results: &DayResults) -> bool {
         })
 }
 
+/// By how much a step that is under way at the bench, or done, is too late for the time the bread is
+/// to be ready; `None` for every other conflict.
+#[must_use]
+pub fn late_under_way(results: &DayResults, bench: &Bench, conflict: &Conflict) -> Option<Minutes> {
+    let Conflict::TooLate { step, by } = conflict else {
+        return None;
+    };
+    let at = results.step(*step)?.0.at;
+    let is_begun = bench.bake.began(at).is_some() || bench.at == Some(at);
+    is_begun.then_some(*by)
+}
+
 /// Whether a time lies in a night of the plan.
 #[must_use]
 pub fn is_asleep(results: &DayResults, at: Instant) -> bool {

@@ -2,7 +2,7 @@
 
 use super::learning::taught_kitchen;
 use super::plan_times::plan_times;
-use super::weighed_formula::as_weighed;
+use super::weighed_formula::{as_weighed, exact};
 use crate::engine::batch::Rounded;
 use crate::engine::formula::Formula;
 use crate::engine::learn::Learnt;
@@ -141,6 +141,6 @@ impl<'a> DayInput<'a> {
         let bench = self.bench?;
         let rounded = self.rounded?;
         let any = bench.weighed.iter().any(|weighing| weighing.mass.is_some());
-        any.then(|| as_weighed(&rounded.formula, bench))
+        any.then(|| as_weighed(&exact(rounded), bench))
     }
 }

@@ -55,12 +55,12 @@ pub use bench_course::{BenchScreen, bench_screen, timers_beside};
 pub use bench_figures::bench_step;
 pub use bench_list::{ListedStep, RunningStep, bench_list};
 pub use bench_order::{Doing, doing};
-pub use bench_progress::{begin_early, step_done, take_back};
+pub use bench_progress::{begin_early, step_done, take_back, to_keep};
 pub use bench_step::BenchStep;
 pub use bench_summary::{SummaryFigure, SummaryRow, bake_summary, note_findings};
 pub use corrections::{
     DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, is_asleep,
-    is_in_trouble, plan_snapshot, step_corrections,
+    is_in_trouble, late_under_way, plan_snapshot, step_corrections,
 };
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};
@@ -90,6 +90,7 @@ pub use usual_run::{plan_list, usual_list, usual_run};
 pub use weighed_formula::as_weighed;
 pub use weighing::{StepWeighing, WeighedLine, WeighedPart, step_weighing};
 pub use weighing_effect::{
-    Addition, WeighingDifference, WeighingEffect, additions, step_additions, weighing_effect,
+    Addition, WeighingDifference, WeighingEffect, additions, step_additions, step_weighing_effect,
+    weighing_effect,
 };
 pub use which_rise::WhichRise;

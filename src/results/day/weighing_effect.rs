@@ -2,12 +2,13 @@
 
 use super::day_results::DayResults;
 use super::input::DayInput;
-use super::weighed_formula::as_weighed;
+use super::weighed_formula::{as_weighed, asked, settled};
+use super::which_rise::WhichRise;
 use crate::engine::formula::{Figure, Figures, Form, Formula, LineAt};
 use crate::engine::heat::dough_temperature;
 use crate::engine::ingredients::Role;
 use crate::engine::plan::{StepAt, StepKind, weighed_at};
-use crate::engine::quantity::{Mass, Share, TemperatureChange};
+use crate::engine::quantity::{Mass, Minutes, Share, TemperatureChange};
 use crate::results::heat::mixer_load;
 use crate::sheet::day::{Bench, Weighing};
 
@@ -22,6 +23,8 @@ pub struct WeighingEffect {
     pub warming: Option<TemperatureChange>,
     /// What can be added to make up for it.
     pub additions: Vec<Addition>,
+    /// The rises that other yeast makes longer or shorter: how long they were to take, and take.
+    pub rises: Vec<(WhichRise, [Minutes; 2])>,
 }
 
 /// A change of the dough temperature below this is not reported, K.
@@ -50,6 +53,8 @@ pub struct WeighingDifference {
     pub target: Mass,
     /// The mass weighed.
     pub actual: Mass,
+    /// Whether it belongs to another part than those of the step it is told at.
+    pub elsewhere: bool,
 }
 
 /// Something to add, and the mass the line then has.
@@ -71,7 +76,7 @@ pub fn weighing_effect(input: &DayInput) -> WeighingEffect {
     let (Some(bench), Some(rounded)) = (input.bench, input.rounded) else {
         return WeighingEffect::default();
     };
-    let formula = &rounded.formula;
+    let (formula, bench) = (&asked(rounded), &settled(rounded, bench));
     let actual = as_weighed(formula, bench);
     // The steam that a paste loses is missing from both.
     let water = |formula| {
@@ -83,7 +88,65 @@ pub fn weighing_effect(input: &DayInput) -> WeighingEffect {
         true_water: water(formula).zip(water(&actual)),
         warming: warming(input, formula, &actual),
         additions: additions(formula, bench),
+        rises: Vec::new(),
     }
+}
+
+/// What the masses weighed do, as far as something can still be done about it at a step: those of
+/// its own lines, and of all while the dough is being mixed; nothing where there are none.
+#[must_use]
+pub fn step_weighing_effect(
+    input: &DayInput,
+    results: &DayResults,
+    step: StepAt,
+) -> WeighingEffect {
+    let here = weighed_at(step, &results.plan, &input.sheet.formula);
+    let mut effect = weighing_effect(input);
+    effect.differences.retain_mut(|line| {
+        line.elsewhere = !here.iter().any(|at| at.part == line.at.part);
+        mixes(step) || here.contains(&line.at)
+    });
+    if effect.differences.is_empty() {
+        return WeighingEffect::default();
+    }
+    let formula = &input.sheet.formula;
+    let yeast = |line: &WeighingDifference| {
+        let line = formula.line(line.at);
+        line.is_some_and(|line| line.food.role() == Role::Yeast)
+    };
+    if effect.differences.iter().any(yeast) {
+        effect.rises = changed_rises(input, results);
+    }
+    effect
+}
+
+/// Flour goes into a dough that is being mixed.
+const fn mixes(step: StepAt) -> bool {
+    matches!(step.work, StepKind::Mix | StepKind::ButterIn)
+}
+
+/// A rise that takes another time by less is not told, min.
+const SAME_RISE: f64 = 5.0;
+
+/// The rises that take another time than with the masses asked for.
+fn changed_rises(input: &DayInput, results: &DayResults) -> Vec<(WhichRise, [Minutes; 2])> {
+    let mut bench = input.bench.cloned();
+    if let Some(bench) = &mut bench {
+        bench.weighed.clear();
+    }
+    let as_asked = DayInput {
+        bench: bench.as_ref(),
+        ..*input
+    };
+    let asked = as_asked.run_known(&results.run.coolings);
+    let both = [WhichRise::Bulk, WhichRise::Proof].into_iter();
+    let changed = both.filter_map(|which| {
+        let was = asked.rises.of(which).ok()?.due;
+        let now = results.run.rises.of(which).ok()?.due;
+        let apart = (now.minutes() - was.minutes()).abs();
+        (apart >= SAME_RISE).then_some((which, [was, now]))
+    });
+    changed.collect()
 }
 
 fn differences(formula: &Formula, bench: &Bench) -> impl Iterator<Item = WeighingDifference> {
@@ -94,6 +157,7 @@ fn differences(formula: &Formula, bench: &Bench) -> impl Iterator<Item = Weighin
             at: *at,
             target,
             actual,
+            elsewhere: false,
         })
     })
 }
@@ -174,8 +238,7 @@ pub fn step_additions(input: &DayInput, results: &DayResults, step: StepAt) -> V
         return Vec::new();
     };
     let here = weighed_at(step, &results.plan, &input.sheet.formula);
-    let mixes = matches!(step.work, StepKind::Mix | StepKind::ButterIn);
-    let all = additions(&rounded.formula, bench).into_iter();
-    all.filter(|more| here.contains(&more.at) || (mixes && !more.as_asked))
+    let all = additions(&asked(rounded), &settled(rounded, bench)).into_iter();
+    all.filter(|more| here.contains(&more.at) || (mixes(step) && !more.as_asked))
         .collect()
 }

@@ -1,5 +1,6 @@
 //! The bench in sentences: timers, and what deviating masses and temperatures do.
 
+use super::rise::rise_takes;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::{Minutes, Temperature, TemperatureChange};
 use crate::results::day::{Addition, TimerState, WeighingDifference, WeighingEffect, timer_state};
@@ -55,6 +56,8 @@ pub fn weighing_effect(
             .noticeable_warming()
             .map(|by| dough_warming(by, options)),
     );
+    let rises = effect.rises.iter();
+    wording.extend(rises.map(|(which, [was, now])| rise_takes(*which, *now, *was, options)));
     wording.join(" ")
 }
 
@@ -67,10 +70,16 @@ fn weighing_difference(
     let food = name::food_short(&formula.line(difference.at)?.food);
     let (asked, got) = (difference.target, difference.actual);
     let wording = format::mass((got - asked).size(), options);
-    Some(if got < asked {
+    let said = if got < asked {
         tr!("{food} is {said} short.", food = food, said = wording)
     } else {
         tr!("{food} is {said} over.", food = food, said = wording)
+    };
+    let part = formula.parts.get(difference.at.part);
+    let part = part.filter(|_| difference.elsewhere);
+    Some(match part {
+        Some(part) => format!("{}: {said}", part.name),
+        None => said,
     })
 }
 

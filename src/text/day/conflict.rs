@@ -3,6 +3,7 @@
 use crate::engine::formula::Formula;
 use crate::engine::heat::RuleSet;
 use crate::engine::plan::{Change, Conflict, Plan};
+use crate::engine::quantity::Minutes;
 use crate::results::day::{PasteConflict, PasteCure};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, heat::cooling_way, name, tr};
@@ -46,6 +47,13 @@ pub fn conflict(
             third = minutes(*by)
         ),
     }
+}
+
+/// That a step under way makes the bread later than it was to be.
+#[must_use]
+pub fn ready_later(by: Minutes, options: FormatOptions) -> String {
+    let late = format::minutes(by, options);
+    tr!("The bread will be {late} later than planned.", late = late)
 }
 
 /// A paste that cools too slowly for the rules, and how it is cooled.

@@ -1,12 +1,13 @@
 //! How a bake deviates from its plan, and what corrects it, in sentences.
 
 use super::bench::dough_deviation;
+use super::rise::rise_takes;
 use crate::engine::formula::Formula;
 use crate::engine::plan::Plan;
 use crate::engine::quantity::Minutes;
 use crate::results::day::{
     DurationChange, PartWarmth, ReadyTime, RiseDeviation, RisePlace, StartDeviation,
-    StepCorrections, WhichRise,
+    StepCorrections,
 };
 use crate::sheet::civil::Zone;
 use crate::text::error::ErrorText;
@@ -121,22 +122,8 @@ pub fn rise_deviation(corrections: &StepCorrections, options: FormatOptions) -> 
 
 /// "The proof takes 50 min instead of 60 min."; `None` where both read the same.
 fn rise_duration(rise: &RiseDeviation, options: FormatOptions) -> Option<String> {
-    let (now, wished) = (
-        format::minutes(rise.now, options),
-        format::minutes(rise.planned, options),
-    );
-    (now != wished).then(|| match rise.which {
-        WhichRise::Bulk => tr!(
-            "The bulk rise takes {now} instead of {wished}.",
-            now = now,
-            wished = wished
-        ),
-        WhichRise::Proof => tr!(
-            "The proof takes {now} instead of {wished}.",
-            now = now,
-            wished = wished
-        ),
-    })
+    let same = format::minutes(rise.now, options) == format::minutes(rise.planned, options);
+    (!same).then(|| rise_takes(rise.which, rise.now, rise.planned, options))
 }
 
 /// A button for the place that brings a rise back on time.

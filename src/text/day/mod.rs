@@ -37,7 +37,7 @@ pub use bench_wait::{
     summary_name,
 };
 pub use calendar::calendar_events;
-pub use conflict::{change, conflict, paste_conflict, paste_cure};
+pub use conflict::{change, conflict, paste_conflict, paste_cure, ready_later};
 pub use corrections::{
     duration_changes, ice_for, part_warmth, ready_change, rise_deviation, rise_place,
     start_deviation, wait_for,

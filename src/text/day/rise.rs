@@ -1,9 +1,9 @@
 //! Rises in sentences: how long they take, what that is scaled from, what to look for.
 
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::{Factor, Temperature};
+use crate::engine::quantity::{Factor, Minutes, Temperature};
 use crate::engine::rise::{Cardinal, ReferenceBasis, ReferenceRise, Risen};
-use crate::results::day::{self, DayResults};
+use crate::results::day::{self, DayResults, WhichRise};
 use crate::results::run::DoughBasis;
 use crate::text::{format, format_options::FormatOptions, tr};
 
@@ -164,6 +164,31 @@ fn of_a_later_load(kind: StepKind) -> &'static str {
             "Until it is due, keep this load’s shaped pieces in the fridge, covered; look for pieces \
          that touch and fill their gaps."
         )
+    }
+}
+
+/// "The bulk rise takes 50 min instead of 60 min."
+pub(super) fn rise_takes(
+    which: WhichRise,
+    now: Minutes,
+    planned: Minutes,
+    options: FormatOptions,
+) -> String {
+    let (now, wished) = (
+        format::minutes(now, options),
+        format::minutes(planned, options),
+    );
+    match which {
+        WhichRise::Bulk => tr!(
+            "The bulk rise takes {now} instead of {wished}.",
+            now = now,
+            wished = wished
+        ),
+        WhichRise::Proof => tr!(
+            "The proof takes {now} instead of {wished}.",
+            now = now,
+            wished = wished
+        ),
     }
 }
 

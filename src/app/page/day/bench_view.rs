@@ -78,6 +78,11 @@ pub fn BenchView() -> impl IntoView {
             (Shown::Step(_) | Shown::Wait(..), None) => {}
         }
     };
+    Effect::new(move |_| {
+        if let Shown::Step(_) = shown.get() {
+            day.keep_open();
+        }
+    });
     // What comes in place of something else is shown from its top, with the focus on it.
     Effect::new(move |before: Option<Shown>| {
         let shown = shown.get();

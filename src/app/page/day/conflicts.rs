@@ -6,7 +6,7 @@ use super::results::Day;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::{Change, Edit};
-use crate::results::day::is_in_trouble;
+use crate::results::day::{is_in_trouble, late_under_way};
 use crate::sheet::Moment;
 use crate::sheet::day::Target;
 use crate::text::{day as day_text, tr};
@@ -29,11 +29,18 @@ pub fn Conflicts(
             if at_bench && !is_in_trouble(results) {
                 return Default::default();
             }
+            // A step that has begun is never told to begin at another time.
+            let bench = day.own_bench.get().filter(|_| at_bench);
             let (plan, solved) = (&results.plan, &results.solved);
             day.zone.with_value(|zone| {
                 let conflicts = solved.conflicts.iter();
-                let conflicts =
-                    conflicts.map(|one| day_text::conflict(one, plan, &formula, zone, options));
+                let conflicts = conflicts.map(|one| {
+                    let begun = bench.as_ref();
+                    match begun.and_then(|bench| late_under_way(results, bench, one)) {
+                        Some(by) => day_text::ready_later(by, options),
+                        None => day_text::conflict(one, plan, &formula, zone, options),
+                    }
+                });
                 let changes = solved.changes.iter();
                 let changes =
                     changes.map(|one| (*one, day_text::change(one, plan, &formula, zone, options)));

@@ -12,7 +12,7 @@ use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_st
 use crate::engine::learn::Learnt;
 use crate::engine::plan::PlanError;
 use crate::engine::quantity::Instant;
-use crate::results::day::{self, DayInput, DayResults, learnt};
+use crate::results::day::{self, DayInput, DayResults, learnt, to_keep};
 use crate::results::heat::PasteCooling;
 use crate::results::run::Run;
 use crate::sheet::civil::Zone;
@@ -218,6 +218,20 @@ impl Day {
         self.state.note_step(key::BENCH, [before, bench], |bench| {
             Self::from_context().put_bench(bench);
         });
+    }
+
+    /// Keeps the step that is due on the screen until it is done. The baker has changed nothing, so
+    /// there is nothing to undo.
+    pub fn keep_open(self) {
+        let now = self.now.get_untracked();
+        let due = untrack(|| {
+            let bench = self.own_bench.get()?;
+            self.read(|results| to_keep(&bench, results, now)).flatten()
+        });
+        if let (Some(step), Some(mut bench)) = (due, self.bench.get_untracked()) {
+            bench.at = Some(step);
+            self.put_bench(Some(bench));
+        }
     }
 
     /// Whether the open sheet is a copy without a formula, and is being baked.

@@ -8,7 +8,9 @@ use super::weigh_row::{PartRow, WeighRow};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::{Addition, StepWeighing, step_additions, step_weighing, weighing_effect};
+use crate::results::day::{
+    Addition, StepWeighing, step_additions, step_weighing, step_weighing_effect,
+};
 use crate::text::{day as day_text, tr};
 
 /// The rows of a step.
@@ -46,7 +48,7 @@ pub fn WeighRows(
                 " "
                 <b>{total}</b>
             </p>
-            <Effect />
+            <Effect step />
         </Show>
         <Additions step />
     }
@@ -54,13 +56,18 @@ pub fn WeighRows(
 
 /// What the masses that were weighed do.
 #[component]
-fn Effect() -> impl IntoView {
+fn Effect(
+    /// At which step.
+    step: StepAt,
+) -> impl IntoView {
     let day = Day::from_context();
     let wording = memo(move || {
         let options = day.state.options.get();
-        let sheet = day.state.current();
-        let effect = day.with_input(&sheet, weighing_effect);
-        day_text::weighing_effect(&effect, &sheet.formula, options)
+        let wording = day.with_results(|input, results| {
+            let effect = step_weighing_effect(input, results, step);
+            day_text::weighing_effect(&effect, &input.sheet.formula, options)
+        });
+        wording.unwrap_or_default()
     });
     view! { <p class="weighed-off" role="status">{wording}</p> }
 }
