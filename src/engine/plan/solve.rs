@@ -7,6 +7,7 @@ use super::course::Course;
 use super::forwards::forwards;
 use super::order::Plan;
 use super::search::search;
+use super::step::StepKind;
 use crate::engine::quantity::{Instant, Minutes, minutes_of};
 
 /// What times are found from.
@@ -74,7 +75,9 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
     let changes = if conflicts.is_empty() {
         Vec::new()
     } else {
-        changes(&course, table)
+        let mut found = changes(&course, table);
+        found.retain(|change| !cools_faster(plan, change));
+        found
     };
     let steps: Vec<Timed> = found
         .slots
@@ -95,4 +98,18 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
         conflicts,
         changes,
     }
+}
+
+/// Whether a change asks bread to cool faster than it does.
+fn cools_faster(plan: &Plan, change: &Change) -> bool {
+    let Change::LetLast {
+        step,
+        longer: false,
+        ..
+    } = change
+    else {
+        return false;
+    };
+    let step = plan.steps().get(*step);
+    step.is_some_and(|step| step.at.work == StepKind::Cool)
 }
