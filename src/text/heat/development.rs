@@ -9,7 +9,8 @@ const WINDOWPANE: &str = tr_noop!(
      ragged."
 );
 
-/// How long the dough is mixed until it is developed, with what to look for.
+/// How long the dough is mixed until it is developed, with what to look for. It is held against the
+/// dough that the usual mixing belongs to, so that one as warm as is wanted is never called cold.
 #[must_use]
 pub fn development(found: &Development, options: FormatOptions) -> String {
     let time = |minutes| format::minutes(minutes, options);
@@ -17,6 +18,7 @@ pub fn development(found: &Development, options: FormatOptions) -> String {
         time(found.usual),
         format::near_temperature(found.dough, options),
     );
+    let warm = format::near_temperature(Development::USUAL_AT, options);
     let about = if found.too_cold {
         tr!(
             "Mixed until developed: a dough of {dough} is too cold. Warm it rather than mix it for \
@@ -26,20 +28,22 @@ pub fn development(found: &Development, options: FormatOptions) -> String {
         )
     } else if found.minutes > found.usual {
         tr!(
-            "Mixed until developed: about {minutes} ({range}). A dough of {dough} is colder than \
-             usual and takes longer than the usual {usual}.",
+            "Mixed until developed: about {minutes} ({range}). A dough of {dough} takes longer than \
+             one of {warm}, which takes the usual {usual}.",
             minutes = time(found.minutes),
             range = range(found, options),
             dough = dough,
+            warm = warm,
             usual = usual
         )
     } else if found.minutes < found.usual {
         tr!(
-            "Mixed until developed: about {minutes} ({range}). A dough of {dough} is warmer than \
-             usual and takes less than the usual {usual}.",
+            "Mixed until developed: about {minutes} ({range}). A dough of {dough} takes less than \
+             one of {warm}, which takes the usual {usual}.",
             minutes = time(found.minutes),
             range = range(found, options),
             dough = dough,
+            warm = warm,
             usual = usual
         )
     } else {
