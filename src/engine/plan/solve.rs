@@ -55,14 +55,7 @@ pub struct Solved {
 /// work would fall into sleep it is put off until it does not.
 #[must_use]
 pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
-    let around = match aim {
-        Aim::Table(_) => around.clone(),
-        // Nothing begins before it is begun.
-        Aim::From(start) => Around {
-            now: Some(around.now.map_or(start, |now| now.max(start))),
-            ..around.clone()
-        },
-    };
+    let around = begun(aim, around);
     let course = Course::of(plan, &around);
     let (table, found) = match aim {
         Aim::Table(table) => (table.seconds(), search(&course, table.seconds())),
@@ -75,9 +68,8 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
     let changes = if conflicts.is_empty() {
         Vec::new()
     } else {
-        let mut found = changes(&course, table);
-        found.retain(|change| !cools_faster(plan, change));
-        found
+        let found = changes(&course, table).into_iter();
+        found.filter(|change| !cools_faster(plan, change)).collect()
     };
     let steps: Vec<Timed> = found
         .slots
@@ -97,6 +89,18 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
         table: Instant::held(table),
         conflicts,
         changes,
+    }
+}
+
+/// The same surroundings, in which nothing begins before it is begun.
+fn begun(aim: Aim, around: &Around) -> Around {
+    let now = match aim {
+        Aim::Table(_) => around.now,
+        Aim::From(start) => Some(around.now.map_or(start, |now| now.max(start))),
+    };
+    Around {
+        now,
+        ..around.clone()
     }
 }
 

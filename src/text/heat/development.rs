@@ -14,11 +14,9 @@ const WINDOWPANE: &str = tr_noop!(
 #[must_use]
 pub fn development(found: &Development, options: FormatOptions) -> String {
     let time = |minutes| format::minutes(minutes, options);
-    let (usual, dough) = (
-        time(found.usual),
-        format::near_temperature(found.dough, options),
-    );
-    let warm = format::near_temperature(Development::USUAL_AT, options);
+    let usual = time(found.usual);
+    let [dough, warm] =
+        [found.dough, Development::USUAL_AT].map(|at| format::near_temperature(at, options));
     let about = if found.too_cold {
         tr!(
             "Mixed until developed: a dough of {dough} is too cold. Warm it rather than mix it for \
