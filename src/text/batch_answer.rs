@@ -5,6 +5,7 @@ use crate::engine::class::ClassSettings;
 use crate::engine::formula::Formula;
 use crate::engine::ingredients::Presence;
 use crate::engine::nutrition::AllergenRow;
+use crate::engine::quantity::Mass;
 use crate::engine::tin::Fullness;
 use crate::results::batch::allergens::AllergenResults;
 use crate::results::batch::nutrition::NutritionResults;
@@ -161,14 +162,30 @@ pub fn allergens(found: &AllergenResults) -> String {
     }
 }
 
-/// The class: "12 students, 13 loaves of 450 g".
+/// The class: "Students: 12. Loaves: 13 of 450 g"; where that does not suit the tin, with what the
+/// tin takes.
 #[must_use]
-pub fn class(settings: &ClassSettings, options: FormatOptions) -> String {
+pub fn class(
+    settings: &ClassSettings,
+    tin: Option<(Mass, Mass)>,
+    options: FormatOptions,
+) -> String {
     let loaf = format::mass(settings.loaf, options);
-    tr!(
-        "Students: {students}. Loaves: {loaves} of {loaf}",
-        students = format::count(settings.students.get(), options),
-        loaves = format::count(settings.loaves_in_all(), options),
-        loaf = loaf
-    )
+    let students = format::count(settings.students.get(), options);
+    let loaves = format::count(settings.loaves_in_all(), options);
+    match tin {
+        None => tr!(
+            "Students: {students}. Loaves: {loaves} of {loaf}",
+            students = students,
+            loaves = loaves,
+            loaf = loaf
+        ),
+        Some((takes, _)) => tr!(
+            "Students: {students}. Loaves: {loaves} of {loaf}; the tin takes {tin}",
+            students = students,
+            loaves = loaves,
+            loaf = loaf,
+            tin = format::mass(takes, options)
+        ),
+    }
 }

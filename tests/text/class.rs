@@ -143,6 +143,7 @@ fn every_error_of_tins_labels_shopping_and_class_has_a_message() {
     let water = mass(40.0);
     told(&TinError::NoSides);
     told(&TinError::TubeFillsTin);
+    told(&TinError::BottomOverRim);
     told(&TinError::NoDough);
     told(&TinError::TooManyPieces { pieces, most: 200 });
     told(&NutritionError::MoreThanWater { lost, water });
@@ -162,4 +163,23 @@ fn every_error_of_tins_labels_shopping_and_class_has_a_message() {
         told(&ClassError::OffScale(out));
     }
     is_plain(&caution::safety(caution::Hazard::Allergens, british()).sentence());
+}
+
+/// A tin of 3.62 l takes some 929 g (3.9 cm³/g, common practice): the row itself says that the class's
+/// loaf is another.
+#[test]
+fn the_row_of_the_class_says_where_the_loaf_does_not_suit_the_tin() {
+    let (_, sheet) = examples().remove(0);
+    let mut settings = ClassSettings::default();
+    let said = |settings: &ClassSettings| {
+        let tin = batch::class::tin_difference(&sheet, settings);
+        text::batch_answer::class(settings, tin, british()).replace('\u{A0}', " ")
+    };
+    let differs = said(&settings);
+    assert!(
+        differs.ends_with("13 of 450 g; the tin takes 929 g"),
+        "{differs}"
+    );
+    settings.loaf = mass(929.0);
+    assert!(said(&settings).ends_with("13 of 929 g"));
 }

@@ -6,7 +6,7 @@ use super::format_options::{all, british};
 use super::plain_speech::{has_figures, is_plain};
 use softcrumb::engine::batch::BatchTarget;
 use softcrumb::engine::quantity::{Factor, Length};
-use softcrumb::engine::tin::{Across, Tin, TinShape};
+use softcrumb::engine::tin::{Across, Capacity, Tin, TinError, TinMeasure, TinShape};
 use softcrumb::results::batch::{self, scale};
 use softcrumb::sheet::{Sheet, TinUse, examples};
 use softcrumb::text::tins::TinView;
@@ -109,4 +109,40 @@ fn every_tin_has_its_sentences_however_full_it_is() {
         }
     }
     assert!(advised > 20, "{advised}");
+}
+
+/// 9.5 cm deep, 25 × 11 cm all the way down: by definition, 25 · 11 · 9.5 = 2612.5 cm³.
+#[test]
+fn a_bottom_that_is_not_typed_follows_the_rim_and_none_is_larger_than_it() {
+    let metres = |m: f64| Length::from_metres(m).unwrap();
+    // The tin of the first example: 31 × 13 cm at the rim, 30 × 12 at the bottom.
+    let (_, sheet) = examples().remove(0);
+    let flared = sheet.batch.tin.unwrap().tins.tin;
+    let typed = flared
+        .with_measure(TinMeasure::RimLong, metres(0.25))
+        .unwrap();
+    let typed = typed
+        .with_measure(TinMeasure::RimWide, metres(0.11))
+        .unwrap();
+    assert!(typed.is_as_rim(TinMeasure::BottomLong) && typed.is_as_rim(TinMeasure::BottomWide));
+    let volume = Capacity::of(&typed).unwrap().volume().unwrap();
+    assert!((volume.cubic_centimetres() - 2612.5).abs() < 0.1);
+    // As the rim it goes with it; flared it stays.
+    let longer = typed
+        .with_measure(TinMeasure::RimLong, metres(0.28))
+        .unwrap();
+    assert_eq!(longer.measure(TinMeasure::BottomLong), Some(metres(0.28)));
+    let longer = flared
+        .with_measure(TinMeasure::RimLong, metres(0.32))
+        .unwrap();
+    assert_eq!(longer.measure(TinMeasure::BottomLong), Some(metres(0.30)));
+    let larger = typed.with_measure(TinMeasure::BottomWide, metres(0.12));
+    assert_eq!(larger, Err(TinError::BottomOverRim));
+    let emptied = flared
+        .with_typed(TinMeasure::BottomLong, None)
+        .unwrap()
+        .unwrap();
+    assert!(emptied.is_as_rim(TinMeasure::BottomLong));
+    assert_eq!(flared.with_typed(TinMeasure::RimLong, None), None);
+    assert_eq!(flared.with_typed(TinMeasure::Deep, None), None);
 }

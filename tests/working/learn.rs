@@ -48,9 +48,9 @@ fn bake(number: u16) -> Observation {
     }
 }
 
-/// A dough that came out colder than it went in: the thermometer is out, and friction is none.
+/// A dough that came out colder than it went in: the thermometer is out, and no friction is learnt.
 #[test]
-fn a_friction_that_is_held_at_none_adds_up() {
+fn a_friction_that_is_left_out_adds_up() {
     let colder = Observation {
         unmixed: Temperature::from_celsius(22.0).ok(),
         dough: Temperature::from_celsius(21.5).ok(),
@@ -58,7 +58,9 @@ fn a_friction_that_is_held_at_none_adds_up() {
         ..Observation::default()
     };
     let usual = WarmingRate::from_kelvin_per_minute(0.12).unwrap();
-    adds_up(&learn(&[colder; 6], usual).friction.unwrap().working());
+    let learnt = learn(&[colder; 6], usual);
+    assert_eq!(learnt.friction, None);
+    adds_up(&learnt.doubted.unwrap().working());
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Learnt: friction, losses, rises and oven, each from the bakes that noted it.
 
 use super::evidence::{Before, Entry, Evidence, MeanKind, NINE_IN_TEN};
-use super::measured;
+use super::measured::{self, FoundFriction};
 use super::observation::{MeasuredDuration, Observation};
 use crate::engine::numerics::{RobustMean, float_from_usize, robust_mean};
 use crate::engine::quantity::{Factor, Minutes, Share, WarmingRate};
@@ -15,6 +15,15 @@ pub struct LearntRate {
     pub rate: WarmingRate,
     /// How far the true one of the next dough may lie above or below it, nine times in ten.
     pub spread: WarmingRate,
+    /// What it rests on.
+    pub rests: Evidence,
+}
+
+/// A friction that is not believed: by what was measured, mixing does not warm a dough.
+#[derive(Clone, Debug, PartialEq)]
+pub struct DoubtedRate {
+    /// The mean, K/min.
+    mean: f64,
     /// What it rests on.
     pub rests: Evidence,
 }
@@ -42,6 +51,8 @@ pub struct LearntFactor {
 pub struct Learnt {
     /// How fast the mixer warms a dough.
     pub friction: Option<LearntRate>,
+    /// A friction that is left out, since it is none.
+    pub doubted: Option<DoubtedRate>,
     /// What stays in bowls and on hands, of the dough.
     pub residue: Option<LearntShare>,
     /// What the oven takes, of the dough that goes in.
@@ -82,14 +93,21 @@ const NINE_IN_TEN_OF_FEW: f64 = 1.860;
 pub fn learn(bakes: &[Observation], usual: WarmingRate) -> Learnt {
     let times = |took: Option<MeasuredDuration>| took.and_then(|took| took.times());
     let of = |(factor, rests)| LearntFactor { factor, rests };
-    Learnt {
-        friction: measured::friction(&newest(bakes, Observation::warmed), usual).map(
-            |(rate, spread, rests)| LearntRate {
+    let (friction, doubted) = match measured::friction(&newest(bakes, Observation::warmed), usual) {
+        Some(FoundFriction::Believed(rate, spread, rests)) => (
+            Some(LearntRate {
                 rate,
                 spread,
                 rests,
-            },
+            }),
+            None,
         ),
+        Some(FoundFriction::Doubted(mean, rests)) => (None, Some(DoubtedRate { mean, rests })),
+        None => (None, None),
+    };
+    Learnt {
+        friction,
+        doubted,
         residue: share(&newest(bakes, |bake| Some(bake.bowl?.lost()?.fraction()))),
         oven_loss: share(&newest(bakes, |bake| {
             Some(bake.oven_loss?.lost()?.fraction())
@@ -219,6 +237,14 @@ impl LearntRate {
     #[must_use]
     pub fn working(&self) -> Vec<WorkingLine> {
         self.rests.working("mixer", self.rate.kelvin_per_minute())
+    }
+}
+
+impl DoubtedRate {
+    /// The working, line by line.
+    #[must_use]
+    pub fn working(&self) -> Vec<WorkingLine> {
+        self.rests.working("mixer", self.mean)
     }
 }
 

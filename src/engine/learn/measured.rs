@@ -21,16 +21,29 @@ const DAY_TO_DAY: f64 = 0.10;
 /// The least that may come of a factor: a tenth.
 const LEAST: f64 = 0.1;
 
+/// A friction less than this is none, K/min: it would be shown as nought, and mixing warms every
+/// dough. Common practice: 0.05 by hand to 1 in a fast mixer.
+const LEAST_FRICTION: f64 = 0.01;
+
+/// What the log says of friction.
+pub(super) enum FoundFriction {
+    /// The friction, how far that of the next dough may lie from it, and what it rests on.
+    Believed(WarmingRate, WarmingRate, Evidence),
+    /// A mean that says mixing does not warm a dough, K/min, and what it rests on.
+    Doubted(f64, Evidence),
+}
+
 /// Friction and how far that of the next dough may lie from it, from what mixing added in K and the
 /// minutes it is from.
 ///
 /// `r = (u/σ₀² + Σ (Δᵢ/τᵢ)/σᵢ²) / (1/σ₀² + Σ 1/σᵢ²)` with `σᵢ² = (0.7 K/τᵢ)² + (0.15·u)²`, in
 /// K/min. A ratio would not do: a thermometer is out by as much as a gentle mixer warms, and of
-/// ratios near zero a geometric mean is too low.
+/// ratios near zero a geometric mean is too low. One below zero counts for the same reason; a mean
+/// that is not above zero is not believed.
 pub(super) fn friction(
     entries: &[(usize, (f64, f64))],
     usual: WarmingRate,
-) -> Option<(WarmingRate, WarmingRate, Evidence)> {
+) -> Option<FoundFriction> {
     let usual = usual.kelvin_per_minute();
     let day = DOUGH_TO_DOUGH * usual;
     let values = entries.iter().map(|(bake, (rise, minutes))| {
@@ -43,15 +56,20 @@ pub(super) fn friction(
         Dough::FRICTION_SPREAD.kelvin_per_minute() / NINE_IN_TEN,
     );
     let found = Found::of(&values, before)?;
-    let rate = found.mean.mean.max(0.0);
+    let rate = found.mean.mean;
     let spread = found.next(day);
     let within = Share::from_fraction(spread / rate.max(spread)).ok()?;
     let held = spread.min(*WarmingRate::RANGE.end());
-    Some((
-        WarmingRate::from_kelvin_per_minute(rate).ok()?,
-        WarmingRate::from_kelvin_per_minute(held).ok()?,
-        found.rests((MeanKind::Weighted, Some(0.0)), "K/min", within),
-    ))
+    let rests = found.rests((MeanKind::Weighted, None), "K/min", within);
+    Some(if rate < LEAST_FRICTION {
+        FoundFriction::Doubted(rate, rests)
+    } else {
+        FoundFriction::Believed(
+            WarmingRate::from_kelvin_per_minute(rate).ok()?,
+            WarmingRate::from_kelvin_per_minute(held).ok()?,
+            rests,
+        )
+    })
 }
 
 /// The factor on the steam a paste loses, by what it lost beside what was expected.

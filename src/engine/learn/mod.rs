@@ -9,5 +9,5 @@ mod measured;
 mod observation;
 
 pub use evidence::{Entry, Evidence};
-pub use learnt::{Learnt, LearntFactor, LearntRate, LearntShare, learn};
+pub use learnt::{DoubtedRate, Learnt, LearntFactor, LearntRate, LearntShare, learn};
 pub use observation::{MeasuredCooling, MeasuredDuration, MeasuredSteam, Observation, WeighedLoss};

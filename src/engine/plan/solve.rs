@@ -7,6 +7,7 @@ use super::course::Course;
 use super::forwards::forwards;
 use super::order::Plan;
 use super::search::search;
+use super::step::StepKind;
 use crate::engine::quantity::{Instant, Minutes, minutes_of};
 
 /// What times are found from.
@@ -54,14 +55,7 @@ pub struct Solved {
 /// work would fall into sleep it is put off until it does not.
 #[must_use]
 pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
-    let around = match aim {
-        Aim::Table(_) => around.clone(),
-        // Nothing begins before it is begun.
-        Aim::From(start) => Around {
-            now: Some(around.now.map_or(start, |now| now.max(start))),
-            ..around.clone()
-        },
-    };
+    let around = begun(aim, around);
     let course = Course::of(plan, &around);
     let (table, found) = match aim {
         Aim::Table(table) => (table.seconds(), search(&course, table.seconds())),
@@ -74,7 +68,8 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
     let changes = if conflicts.is_empty() {
         Vec::new()
     } else {
-        changes(&course, table)
+        let found = changes(&course, table).into_iter();
+        found.filter(|change| !cools_faster(plan, change)).collect()
     };
     let steps: Vec<Timed> = found
         .slots
@@ -95,4 +90,30 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
         conflicts,
         changes,
     }
+}
+
+/// The same surroundings, in which nothing begins before it is begun.
+fn begun(aim: Aim, around: &Around) -> Around {
+    let now = match aim {
+        Aim::Table(_) => around.now,
+        Aim::From(start) => Some(around.now.map_or(start, |now| now.max(start))),
+    };
+    Around {
+        now,
+        ..around.clone()
+    }
+}
+
+/// Whether a change asks bread to cool faster than it does.
+fn cools_faster(plan: &Plan, change: &Change) -> bool {
+    let Change::LetLast {
+        step,
+        longer: false,
+        ..
+    } = change
+    else {
+        return false;
+    };
+    let step = plan.steps().get(*step);
+    step.is_some_and(|step| step.at.work == StepKind::Cool)
 }

@@ -13,6 +13,9 @@ pub enum TinError {
     /// The tube of a ring leaves no room at the bottom.
     #[error("the tube fills the tin")]
     TubeFillsTin,
+    /// The bottom is larger than the rim.
+    #[error("the bottom is larger than the rim")]
+    BottomOverRim,
     /// The dough weighs nothing.
     #[error("no dough")]
     NoDough,

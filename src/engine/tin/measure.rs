@@ -27,6 +27,28 @@ pub enum TinMeasure {
     Deep,
 }
 
+impl TinMeasure {
+    /// The same measure at the rim, of one at the bottom.
+    const fn at_rim(self) -> Option<Self> {
+        match self {
+            Self::BottomLong => Some(Self::RimLong),
+            Self::BottomWide => Some(Self::RimWide),
+            Self::Bottom => Some(Self::Rim),
+            Self::RimLong | Self::RimWide | Self::Rim | Self::Tube | Self::Deep => None,
+        }
+    }
+
+    /// The same measure at the bottom, of one at the rim.
+    const fn at_bottom(self) -> Option<Self> {
+        match self {
+            Self::RimLong => Some(Self::BottomLong),
+            Self::RimWide => Some(Self::BottomWide),
+            Self::Rim => Some(Self::Bottom),
+            Self::BottomLong | Self::BottomWide | Self::Bottom | Self::Tube | Self::Deep => None,
+        }
+    }
+}
+
 /// A kind of tin.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum TinKind {
@@ -148,16 +170,60 @@ impl Tin {
         found.map(|(_, length)| length)
     }
 
-    /// The same tin with another measure; itself where it has no such measure.
+    /// Whether a measure is one of the bottom that may be as at the rim.
+    #[must_use]
+    pub fn may_be_as_rim(&self, measure: TinMeasure) -> bool {
+        self.at_rim(measure).is_some()
+    }
+
+    /// Whether a measure of the bottom is as at the rim.
+    #[must_use]
+    pub fn is_as_rim(&self, measure: TinMeasure) -> bool {
+        let rim = self.at_rim(measure);
+        rim.is_some() && rim == self.measure(measure)
+    }
+
+    /// What it measures at the rim where `measure` is one of its bottom.
+    fn at_rim(&self, measure: TinMeasure) -> Option<Length> {
+        self.measure(measure.at_rim()?)
+    }
+
+    /// The same tin with another measure; itself where it has no such measure. A bottom that is as
+    /// the rim follows the rim, and one that would be larger than the rim becomes as the rim.
     ///
     /// # Errors
-    /// [`TinError::TubeFillsTin`] when a ring's tube would be as wide as its bottom or rim.
+    /// [`TinError::BottomOverRim`] for a bottom larger than the rim; [`TinError::TubeFillsTin`]
+    /// when a ring's tube would be as wide as its bottom or rim.
     pub fn with_measure(&self, measure: TinMeasure, length: Length) -> Result<Self, TinError> {
+        let now = self.measure(measure);
+        if now != Some(length) && self.at_rim(measure).is_some_and(|rim| length > rim) {
+            return Err(TinError::BottomOverRim);
+        }
+        let follows = measure.at_bottom().filter(|bottom| {
+            let larger = self.measure(*bottom).is_some_and(|own| own > length);
+            now != Some(length) && (larger || self.is_as_rim(*bottom))
+        });
         let mut shape = self.shape;
-        if let Some(place) = place(&mut shape, measure) {
-            *place = length;
+        for one in [Some(measure), follows].into_iter().flatten() {
+            if let Some(place) = place(&mut shape, one) {
+                *place = length;
+            }
         }
         Ok(Self::open(shape)?.with_lid(self.lidded))
+    }
+
+    /// The same tin with a measure as it was typed: a bottom that is left empty is as the rim.
+    /// `None` where a measure that is not of the bottom is left empty.
+    ///
+    /// # Errors
+    /// Those of [`Tin::with_measure`].
+    pub fn with_typed(
+        &self,
+        measure: TinMeasure,
+        length: Option<Length>,
+    ) -> Option<Result<Self, TinError>> {
+        let length = length.or_else(|| self.at_rim(measure))?;
+        Some(self.with_measure(measure, length))
     }
 }
 

@@ -90,18 +90,3 @@ fn off(
     let differs = (wished.minutes() - lasts.minutes()).abs() >= NEGLIGIBLE;
     (is_told && differs).then_some((wished, lasts))
 }
-
-impl DayResults {
-    /// How long the bread cools by the plan, and how long it takes to be cool, where the plan has less
-    /// for it.
-    #[must_use]
-    pub fn cut_early(&self) -> Option<(Minutes, Minutes)> {
-        let mut steps = 0..self.solved.steps.len();
-        let cools = steps.find(|place| {
-            let step = self.plan.steps().get(*place);
-            step.is_some_and(|step| step.at.work == StepKind::Cool)
-        })?;
-        let (wished, lasts) = off(self, &self.solved.steps, cools)?;
-        (lasts < wished).then_some((lasts, wished))
-    }
-}

@@ -96,19 +96,15 @@ pub fn planned_phases(bake: Option<&Baking>, heat: &HeatSettings) -> Vec<Minutes
     )
 }
 
-/// How long bread cools before it is cut: at least as long as its middle takes to be cool, at most
-/// half a day.
+/// How long bread cools before it is cut: at least as long as its middle is likely to take, since no
+/// plan makes it cool faster, at most half a day.
 fn cool(bake: Option<&Baking>) -> DurationRange {
     let found = bake.and_then(|bake| bake.cooling.as_ref().ok());
-    let (least, wished) = found.map_or((COOLED, COOLED_WELL), |cooling| {
-        (cooling.from, cooling.likely)
-    });
-    DurationRange::between(least, wished, KEPT_WHOLE).unwrap_or(DurationRange::just(wished))
+    let wished = found.map_or(COOLED_WELL, |cooling| cooling.likely);
+    DurationRange::between(wished, wished, KEPT_WHOLE).unwrap_or(DurationRange::just(wished))
 }
 
 /// Cooling of bread where it cannot be worked out. Common practice.
-const COOLED: Minutes = Minutes::known(30.0);
-/// The same, likely.
 const COOLED_WELL: Minutes = Minutes::known(60.0);
 /// The longest that bread waits before it is cut: overnight.
 const KEPT_WHOLE: Minutes = Minutes::known(720.0);

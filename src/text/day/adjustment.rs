@@ -5,7 +5,7 @@ use crate::results::day::{Adjustment, AdjustmentReason, Bedtime, DayResults};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
-/// "Cool: 1 h 20 min instead of 1 h 56 min, so that all of it fits into the time there is."
+/// "Paste in the fridge: 11 h 20 min instead of 12 h, so that all of it fits into the time there is."
 #[must_use]
 pub fn adjustment(
     adjustment: &Adjustment,
@@ -37,18 +37,6 @@ pub fn adjustment(
             wished = wished
         ),
     }
-}
-
-/// A loaf that the plan gives less time to cool than it takes: "The bread cools 1 h 20 min instead
-/// of 1 h 56 min, to be on the table in time: it cuts less well."
-#[must_use]
-pub fn cut_early(results: &DayResults, options: FormatOptions) -> Option<String> {
-    let (lasts, wished) = results.cut_early()?;
-    Some(tr!(
-        "The bread cools {lasts} instead of {wished}, to be on the table in time: it cuts less well.",
-        lasts = format::minutes(lasts, options),
-        wished = format::minutes(wished, options)
-    ))
 }
 
 /// "Bread may still be in the oven at bedtime, Fri 23:00: it comes out at 22:40, at the latest at 23:50."

@@ -1,7 +1,7 @@
 //! What the log has taught, and the evidence for each figure.
 
 use super::rise::best_temperature;
-use crate::engine::learn::{Evidence, Learnt, LearntFactor, Observation};
+use crate::engine::learn::{DoubtedRate, Evidence, Learnt, LearntFactor, Observation};
 use crate::engine::numerics::saturating_u32;
 use crate::engine::working::WorkingLine;
 use crate::text::{
@@ -135,7 +135,27 @@ pub fn learnt_figures(learnt: &Learnt, options: FormatOptions) -> Vec<LearntFigu
         }
     }
     found.extend(learnt_factors(learnt, options));
+    found.extend(
+        learnt
+            .doubted
+            .as_ref()
+            .map(|doubted| left_out(doubted, options)),
+    );
     found
+}
+
+/// A friction that is not believed, and why.
+fn left_out(doubted: &DoubtedRate, options: FormatOptions) -> LearntFigure {
+    LearntFigure {
+        name: tr!("The mixer warms the dough by"),
+        value: tr!("left out").to_owned(),
+        rests: tr!(
+            "By what was measured, mixing did not warm the dough, which cannot be: the kitchen’s own \
+             figure stays. {rests}",
+            rests = evidence(&doubted.rests, options)
+        ),
+        working: doubted.working(),
+    }
 }
 
 /// Those that are factors on what is expected.

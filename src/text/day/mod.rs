@@ -23,7 +23,7 @@ mod ready;
 mod rise;
 mod step;
 
-pub use adjustment::{adjustment, bedtime, cut_early};
+pub use adjustment::{adjustment, bedtime};
 pub use answer::{
     fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, start_label, steps_answer,
     table_label, when_answer,

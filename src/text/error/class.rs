@@ -16,6 +16,11 @@ impl ErrorText for TinError {
                               Ask for pieces and their weight instead."
             )
             .to_owned(),
+            Self::BottomOverRim => tr!(
+                "The bottom is larger than the rim. Measure both again, the rim first, or leave this \
+                 empty to have it as the rim."
+            )
+            .to_owned(),
             Self::TubeFillsTin => tr!(
                 "The tube is as wide as the tin, so there is no room for dough. \
                                    Measure both again."

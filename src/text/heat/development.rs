@@ -9,14 +9,14 @@ const WINDOWPANE: &str = tr_noop!(
      ragged."
 );
 
-/// How long the dough is mixed until it is developed, with what to look for.
+/// How long the dough is mixed until it is developed, with what to look for. It is held against the
+/// dough that the usual mixing belongs to, so that one as warm as is wanted is never called cold.
 #[must_use]
 pub fn development(found: &Development, options: FormatOptions) -> String {
     let time = |minutes| format::minutes(minutes, options);
-    let (usual, dough) = (
-        time(found.usual),
-        format::near_temperature(found.dough, options),
-    );
+    let usual = time(found.usual);
+    let [dough, warm] =
+        [found.dough, Development::USUAL_AT].map(|at| format::near_temperature(at, options));
     let about = if found.too_cold {
         tr!(
             "Mixed until developed: a dough of {dough} is too cold. Warm it rather than mix it for \
@@ -26,20 +26,22 @@ pub fn development(found: &Development, options: FormatOptions) -> String {
         )
     } else if found.minutes > found.usual {
         tr!(
-            "Mixed until developed: about {minutes} ({range}). A dough of {dough} is colder than \
-             usual and takes longer than the usual {usual}.",
+            "Mixed until developed: about {minutes} ({range}). A dough of {dough} takes longer than \
+             one of {warm}, which takes the usual {usual}.",
             minutes = time(found.minutes),
             range = range(found, options),
             dough = dough,
+            warm = warm,
             usual = usual
         )
     } else if found.minutes < found.usual {
         tr!(
-            "Mixed until developed: about {minutes} ({range}). A dough of {dough} is warmer than \
-             usual and takes less than the usual {usual}.",
+            "Mixed until developed: about {minutes} ({range}). A dough of {dough} takes less than \
+             one of {warm}, which takes the usual {usual}.",
             minutes = time(found.minutes),
             range = range(found, options),
             dough = dough,
+            warm = warm,
             usual = usual
         )
     } else {

@@ -6,8 +6,8 @@ use super::results::Day;
 use crate::app::state::memo;
 use crate::text::day as day_text;
 
-/// When the bread is ready, between when, and how that lies to a wished time; a loaf that the plan
-/// gives too little time to cool, and a bake that may reach into the night.
+/// When the bread is ready, between when, and how that lies to a wished time; a bake that may reach
+/// into the night.
 #[component]
 pub fn ReadyLine() -> impl IntoView {
     let day = Day::from_context();
@@ -19,20 +19,16 @@ pub fn ReadyLine() -> impl IntoView {
         });
         wording.flatten()
     });
-    let cautions = memo(move || {
-        let options = day.state.options.get();
-        let cautions = day.read(|results| {
-            let night = results.bedtime.as_ref();
-            let night =
-                night.map(|night| day.zone.with_value(|zone| day_text::bedtime(night, zone)));
-            let cut = day_text::cut_early(results, options);
-            night.into_iter().chain(cut).collect::<Vec<_>>()
+    let caution = memo(move || {
+        let caution = day.read(|results| {
+            let night = results.bedtime.as_ref()?;
+            Some(day.zone.with_value(|zone| day_text::bedtime(night, zone)))
         });
-        cautions.unwrap_or_default()
+        caution.flatten()
     });
     view! {
         {move || wording.get().map(|wording| view! { <p role="status"><strong>{wording}</strong></p> })}
-        {move || cautions.get().into_iter().map(|wording| view! { <p class="caution">{wording}</p> }).collect_view()}
+        {move || caution.get().map(|wording| view! { <p class="caution">{wording}</p> })}
     }
 }
 

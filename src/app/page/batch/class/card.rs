@@ -26,9 +26,10 @@ pub fn ClassCard() -> impl IntoView {
     let workspace = WorkspaceStore::from_context();
     let answer = memo(move || {
         let options = state.options.get();
-        workspace
-            .settings
-            .with(|settings| batch_answer::class(settings, options))
+        workspace.settings.with(|settings| {
+            let tin = state.with(|sheet| class::tin_difference(sheet, settings));
+            batch_answer::class(settings, tin, options)
+        })
     });
     view! {
         <AnswerRow tucked=true title=tr!("Class") answer id="class">

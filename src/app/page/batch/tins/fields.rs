@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::part::{Choice, Field, FieldBox, FieldData, FieldError, NumberBox, no_unit};
 use crate::app::state::{AppState, memo, use_app_state};
-use crate::engine::tin::{TinMeasure, TinRise};
+use crate::engine::tin::{Tin, TinMeasure, TinRise};
 use crate::sheet::TinUse;
 use crate::text::{
     ErrorText, format, name, read, read::ReadError, tr, tr_noop, unit::ThicknessUnit,
@@ -68,25 +68,45 @@ fn MeasureBox(
         let options = state.options.get();
         state.with(|sheet| {
             let used = sheet.batch.tin.as_ref();
-            let length = used.and_then(|used| used.tins.tin.measure(measure));
-            length
+            let tin = used.map(|used| used.tins.tin);
+            let own = tin.filter(|tin| !tin.is_as_rim(measure));
+            own.and_then(|tin| tin.measure(measure))
                 .map(|length| format::box_thickness(length, options))
                 .unwrap_or_default()
         })
     });
+    let typing: StoredValue<Option<(Tin, Tin)>> = StoredValue::new(None);
     let store = move |text: String| {
         let options = state.options.get_untracked();
-        let length = read::thickness(&text, options).map_err(|error| error.sentence(options))?;
+        let length = read::optional(&text, options, read::thickness);
+        let length = length.map_err(|error| error.sentence(options))?;
         let mut sheet = state.sheet();
         if let Some(used) = &mut sheet.batch.tin {
-            let tin = used.tins.tin.with_measure(measure, length);
+            // A digit on its way to a number is no measure: what it did to the bottom is undone.
+            let from = typing.get_value().filter(|(_, now)| *now == used.tins.tin);
+            let from = from.map_or(used.tins.tin, |(before, _)| before);
+            let typed = from.with_typed(measure, length);
+            let tin = typed.ok_or_else(|| ReadError::Empty.sentence(options))?;
             used.tins.tin = tin.map_err(|error| error.sentence(options))?;
+            typing.set_value(Some((from, used.tins.tin)));
         }
         state.put(sheet, Some(&from));
         Ok(())
     };
     let unit = Signal::derive(move || ThicknessUnit::of(state.options.get().units).symbol());
-    view! { <NumberBox id label=name::tin_measure(measure).to_owned() unit figure store=Callback::new(store) /> }
+    let called = name::tin_measure(measure);
+    let may_follow = untrack(|| {
+        state.with(|sheet| {
+            let tin = sheet.batch.tin.map(|used| used.tins.tin);
+            tin.is_some_and(|tin| tin.may_be_as_rim(measure))
+        })
+    });
+    let label = if may_follow {
+        tr!("{name}; empty: as the rim", name = called)
+    } else {
+        called.to_owned()
+    };
+    view! { <NumberBox id label unit figure store=Callback::new(store) /> }
 }
 
 impl FieldData for TinUse {
