@@ -37,9 +37,13 @@ const weights = async (page) => plain(await page.getByRole('region', { name: 'Wh
 test('a class of twelve: planned, printed, opened from the code on a phone, scaled, kept, without a signal', async (session) => {
   const { link, printed, seen } = await teach(session);
   assert.equal(printed.pages, 1);
-  assert.deepEqual(printed.codes, [link], 'the code on paper opens the formula');
+  // The sheet's own code opens the loaf that the sheet prints; the code on the screen what is shared.
+  assert.equal(printed.codes.length, 1);
+  const loaf = await session.open('phone', { at: printed.codes[0].slice(session.address.length) });
+  const ofLoaf = (await weights(loaf.page)).match(/\d+(?= g)/g).slice(0, 3);
+  for (const grams of ofLoaf) assert.match(printed.text, new RegExp(`\\b${grams}\\b`), `${grams} g stands on the sheet`);
   assert.match(printed.text, /12 students at 6 benches/);
-  assert.deepEqual(seen.codes, [link], 'and so does the code on the screen');
+  assert.deepEqual(seen.codes, [link], 'the code on the screen opens the formula');
 
   const student = await session.open('phone', { at: seen.codes[0].slice(session.address.length) });
   const { page, context } = student;
