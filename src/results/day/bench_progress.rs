@@ -1,4 +1,4 @@
-//! What *Done*, *Begin it now* and *Back* do at the bench.
+//! What *Done*, *Start it now* and *Back* do at the bench.
 
 use super::bench_course::{Course, bench_screen};
 use super::bench_order::{Doing, doing};

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 export class Share {
-  /// `app`: the page around it (app_page.mjs), on which “Hand out” is opened.
+  /// `app`: the page around it (app_page.mjs), on which “Share” is opened.
   constructor(app) {
     this.app = app;
     this.dialog = app.dialog;
