@@ -5,7 +5,7 @@ use std::num::NonZeroU16;
 use softcrumb::engine::class::{OvenSettings, oven};
 use softcrumb::engine::plan::{
     Aim, Around, Change, Conflict, Edit, Loads, Plan, PlanError, Solved, StepKind, Timed, edited,
-    solve, usual,
+    solutions, solve, usual,
 };
 use softcrumb::engine::quantity::Minutes;
 use softcrumb::sheet::examples;
@@ -125,24 +125,25 @@ fn loads_that_cannot_be_met_are_conflicts_that_something_solves() {
         step: step(StepKind::Cool, 0),
     }];
     let warm = edited(&plan, &cool).unwrap();
-    let night = solve(&warm, Aim::Table(at(MIDNIGHT + 9 * 3600)), &helped());
+    let early = Aim::Table(at(MIDNIGHT + 9 * 3600));
+    let night = solve(&warm, early, &helped());
     let asleep = |one: &Conflict| matches!(one, Conflict::AtNight { .. });
     assert!(night.conflicts.iter().any(asleep));
     assert!(
-        night
-            .changes
+        solutions(&warm, early, &helped())
             .iter()
             .any(|change| matches!(change, Change::TableLater(_)))
     );
     // However far apart the loads are, at some distance a later one wants the hands of the first.
     let hands = |one: &Conflict| matches!(one, Conflict::HandsFull { .. });
-    let crowded: Vec<Solved> = (0..24)
+    let crowded: Vec<Plan> = (0..24)
         .step_by(2)
-        .map(|between| solved(&self::plan(0, loads(3, f64::from(between), true)), &home()))
-        .filter(|alone| alone.conflicts.iter().any(hands))
+        .map(|between| self::plan(0, loads(3, f64::from(between), true)))
+        .filter(|plan| solved(plan, &home()).conflicts.iter().any(hands))
         .collect();
     assert!(crowded.len() > 2, "{}", crowded.len());
-    let helped = |alone: &&Solved| alone.changes.contains(&Change::HelpingHand);
+    let evening = Aim::Table(at(MIDNIGHT + 18 * 3600));
+    let helped = |plan: &&Plan| solutions(plan, evening, &home()).contains(&Change::HelpingHand);
     assert_eq!(crowded.iter().filter(helped).count(), crowded.len());
 }
 

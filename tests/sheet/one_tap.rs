@@ -4,7 +4,7 @@ use softcrumb::engine::heat::LiquidAnswer;
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{Change, Conflict};
 use softcrumb::engine::quantity::{Minutes, Temperature};
-use softcrumb::results::day::{DayInput, of};
+use softcrumb::results::day::{ConflictedPlan, DayInput, of};
 use softcrumb::results::heat::{
     DoughOffMixer, DoughQuestion, apply_remedy, offered_remedies, set_liquid_temperature,
     shown_phases, type_minutes,
@@ -100,17 +100,18 @@ fn an_absurd_standing_time_is_answered() {
     settings.rises.bench = Minutes::from_minutes(4011.0).unwrap();
     let (learnt, zone, kitchen) = (Learnt::default(), Zone::default(), Kitchen::default());
     let results = of(&input(&sheet, &kitchen, (&settings, &learnt, &zone))).unwrap();
-    let solved = &results.solved;
-    assert!(matches!(solved.conflicts[0], Conflict::TooLate { .. }));
+    assert!(matches!(
+        results.solved.conflicts[0],
+        Conflict::TooLate { .. }
+    ));
+    let solutions = ConflictedPlan::of(&results).unwrap().solutions();
     assert!(
-        solved
-            .changes
+        solutions
             .iter()
             .any(|change| matches!(change, Change::TableLater(_)))
     );
     assert!(
-        !solved
-            .changes
+        !solutions
             .iter()
             .any(|change| matches!(change, Change::TableEarlier(_)))
     );

@@ -2,7 +2,9 @@
 
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{Change, StepAt, StepKind};
-use softcrumb::results::day::{AdjustmentReason, DayInput, adjustments, begin_bake, of};
+use softcrumb::results::day::{
+    AdjustmentReason, ConflictedPlan, DayInput, adjustments, begin_bake, of,
+};
 use softcrumb::results::run::StageKind;
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{DaySettings, Target};
@@ -128,7 +130,8 @@ fn no_plan_shortens_the_cooling_of_the_bread() {
                 "{lasts} {cooling:?}"
             );
             crowded += u32::from(!planned.solved.conflicts.is_empty());
-            for change in &planned.solved.changes {
+            let conflicted = ConflictedPlan::of(&planned);
+            for change in &conflicted.map_or_else(Vec::new, |one| one.solutions()) {
                 let of_cool =
                     matches!(change, Change::LetLast { step, longer: false, .. } if *step == place);
                 assert!(!of_cool, "{change:?}");

@@ -8,7 +8,9 @@ use softcrumb::engine::learn::{Learnt, MeasuredDuration, Observation, learn};
 use softcrumb::engine::plan::{Aim, Around, Conflict, PlanError, StepKind, solve};
 use softcrumb::engine::quantity::{Division, Instant, Minutes, Share, Temperature, WarmingRate};
 use softcrumb::engine::rise::{ReferenceBasis, ReferenceRise, RiseError};
-use softcrumb::results::day::{DayInput, DayResults, WeighingEffect, of, weighing_effect};
+use softcrumb::results::day::{
+    ConflictedPlan, DayInput, DayResults, WeighingEffect, of, weighing_effect,
+};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::{Bench, DaySettings, Target};
 use softcrumb::sheet::{Kitchen, Moment, Sheet, examples};
@@ -136,7 +138,7 @@ fn what_is_in_the_way_is_shown_and_what_solves_it() {
     let soon = Target::Table(Moment::from_milliseconds(soon).unwrap());
     let planned = plan(&sheet, 21.0, soon);
     let zone = Zone::default();
-    assert!(!planned.solved.conflicts.is_empty());
+    let solutions = ConflictedPlan::of(&planned).unwrap().solutions();
     let by = minutes(20.0);
     let at = Instant::from_seconds(1_774_640_000).unwrap();
     let mut all = planned.solved.conflicts.clone();
@@ -164,7 +166,7 @@ fn what_is_in_the_way_is_shown_and_what_solves_it() {
                 options,
             ));
         }
-        for change in &planned.solved.changes {
+        for change in &solutions {
             is_plain(&day::change(
                 change,
                 &planned.plan,
@@ -175,7 +177,7 @@ fn what_is_in_the_way_is_shown_and_what_solves_it() {
         }
     }
     // Later is offered, and it is enough.
-    let first = planned.solved.changes.first();
+    let first = solutions.first();
     let Some(softcrumb::engine::plan::Change::TableLater(later)) = first else {
         panic!("{first:?}");
     };

@@ -30,7 +30,7 @@ pub use error::PlanError;
 pub use hand_time::{SCALDING, hands_between};
 pub use loads::Loads;
 pub use order::Plan;
-pub use solve::{Aim, Solved, Timed, solve};
+pub use solve::{Aim, Solved, Timed, solutions, solve};
 pub use step::{DurationRange, Step, StepAt, StepKind};
 pub use usual::{Times, shaping_time, usual};
 pub use weighing::weighed_at;

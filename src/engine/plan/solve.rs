@@ -6,7 +6,7 @@ use super::conflict::{Conflict, conflicts};
 use super::course::Course;
 use super::forwards::forwards;
 use super::order::Plan;
-use super::search::search;
+use super::search::{Found, search};
 use super::step::StepKind;
 use crate::engine::quantity::{Instant, Minutes, minutes_of};
 
@@ -43,8 +43,6 @@ pub struct Solved {
     pub table: Instant,
     /// What cannot be kept.
     pub conflicts: Vec<Conflict>,
-    /// What solves it, each by itself; none where nothing is in the way.
-    pub changes: Vec<Change>,
 }
 
 /// Finds when each step falls.
@@ -57,20 +55,8 @@ pub struct Solved {
 pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
     let around = begun(aim, around);
     let course = Course::of(plan, &around);
-    let (table, found) = match aim {
-        Aim::Table(table) => (table.seconds(), search(&course, table.seconds())),
-        Aim::From(start) => {
-            let now = around.now.unwrap_or(start).seconds();
-            forwards(&course, course.soonest(&course.settings(), now))
-        }
-    };
+    let (table, found) = slotted(&course, aim, &around);
     let conflicts = conflicts(&course, &found);
-    let changes = if conflicts.is_empty() {
-        Vec::new()
-    } else {
-        let found = changes(&course, table).into_iter();
-        found.filter(|change| !cools_faster(plan, change)).collect()
-    };
     let steps: Vec<Timed> = found
         .slots
         .iter()
@@ -88,7 +74,31 @@ pub fn solve(plan: &Plan, aim: Aim, around: &Around) -> Solved {
         begins: Instant::held(first.unwrap_or(table)),
         table: Instant::held(table),
         conflicts,
-        changes,
+    }
+}
+
+/// Returns what solves the conflicts of a plan, each change by itself; nothing where there are
+/// none. It searches the plan many times over, and so takes some twenty times as long as [`solve`].
+#[must_use]
+pub fn solutions(plan: &Plan, aim: Aim, around: &Around) -> Vec<Change> {
+    let around = begun(aim, around);
+    let course = Course::of(plan, &around);
+    let (table, found) = slotted(&course, aim, &around);
+    if conflicts(&course, &found).is_empty() {
+        return Vec::new();
+    }
+    let found = changes(&course, table).into_iter();
+    found.filter(|change| !cools_faster(plan, change)).collect()
+}
+
+/// The time on the table, and the slots of the steps.
+fn slotted(course: &Course, aim: Aim, around: &Around) -> (i64, Found) {
+    match aim {
+        Aim::Table(table) => (table.seconds(), search(course, table.seconds())),
+        Aim::From(start) => {
+            let now = around.now.unwrap_or(start).seconds();
+            forwards(course, course.soonest(&course.settings(), now))
+        }
     }
 }
 

@@ -9,7 +9,9 @@ use super::preferment_conflicts::{PrefermentConflict, preferment_conflicts};
 use super::ready_range::{ReadyRange, ready_range};
 use super::ready_shares::ReadyInput;
 use super::rises::{RiseInput, Rises, dough_rises};
-use crate::engine::plan::{Aim, Conflict, Plan, PlanError, Solved, Span, Step, StepAt, Timed};
+use crate::engine::plan::{
+    Aim, Around, Conflict, Plan, PlanError, Solved, Span, Step, StepAt, Timed,
+};
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::results::heat::expected_bake;
 use crate::results::run::{DoughBasis, Run};
@@ -25,6 +27,8 @@ pub struct DayResults {
     pub plan: Plan,
     /// The time the plan is solved from.
     pub aim: Aim,
+    /// What the plan is solved around: nights, now, what is done, hands.
+    pub around: Around,
     /// The times of the steps.
     pub solved: Solved,
     /// When the bread is ready, with its range; `None` where that is too late already.
@@ -89,7 +93,11 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
     let (run, planned) = follow(input, run)?;
     let run = in_plan(run, input, &planned);
     let Planned {
-        plan, aim, solved, ..
+        plan,
+        aim,
+        around,
+        solved,
+        ..
     } = planned;
     let ready = ready(input, &run, &plan, &solved);
     Ok(DayResults {
@@ -110,6 +118,7 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
         longest_wait: longest_wait(&plan, &solved),
         plan,
         aim,
+        around,
         solved,
     })
 }

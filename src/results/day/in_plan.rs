@@ -6,7 +6,7 @@ use super::input::DayInput;
 use super::plan_times::plan_times;
 use super::preferment::preferment_rise;
 use super::target::target;
-use crate::engine::plan::{Aim, Plan, PlanError, Solved, edited, solve, usual};
+use crate::engine::plan::{Aim, Around, Plan, PlanError, Solved, edited, solve, usual};
 use crate::engine::rise::RiseSettings;
 use crate::results::heat::{TimesAsked, times};
 use crate::results::run::{PlanTimes, Run, StageKind, between};
@@ -17,6 +17,8 @@ pub(super) struct Planned {
     pub(super) plan: Plan,
     /// The time the plan is solved from.
     pub(super) aim: Aim,
+    /// What it is solved around.
+    pub(super) around: Around,
     /// When each step is.
     pub(super) solved: Solved,
     /// How long it has each paste and preferment where.
@@ -61,12 +63,14 @@ fn plan(input: &DayInput, run: &Run) -> Result<Planned, PlanError> {
         plan = edited(&plan, &bench.edits)?;
     }
     let aim = target(input);
-    let solved = solve(&plan, aim, &around(input, &plan, aim));
+    let around = around(input, &plan, aim);
+    let solved = solve(&plan, aim, &around);
     let lasts = |at| Some(solved.steps.get(plan.place(at)?)?.lasts);
     Ok(Planned {
         times: plan_times(&sheet.formula, lasts),
         plan,
         aim,
+        around,
         solved,
     })
 }

@@ -40,6 +40,7 @@ mod rise_comparison;
 mod rise_correction;
 mod rise_place;
 mod rises;
+mod solutions;
 mod target;
 mod usual_run;
 mod weighed_formula;
@@ -85,6 +86,7 @@ pub use rise_comparison::{
 pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
 pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};
+pub use solutions::ConflictedPlan;
 pub use target::open_target;
 pub use usual_run::{plan_list, usual_list, usual_run};
 pub use weighed_formula::as_weighed;

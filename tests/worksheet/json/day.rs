@@ -5,7 +5,7 @@ use softcrumb::engine::learn::{Learnt, LearntFactor};
 use softcrumb::engine::plan::{Step, Timed};
 use softcrumb::engine::quantity::{Instant, Minutes};
 use softcrumb::engine::rise::{RiseError, Risen};
-use softcrumb::results::day::{DayResults, PrefermentRise, learnt};
+use softcrumb::results::day::{ConflictedPlan, DayResults, PrefermentRise, learnt};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::storage::calendar;
 use softcrumb::text::{FormatOptions, day, name};
@@ -43,12 +43,14 @@ fn whole(asked: &Asked, wanted: &AskedDay, planned: &DayResults) -> Value {
         );
         json!({ "kind": spelt(conflict), "told": said })
     });
+    let solutions = ConflictedPlan::of(planned).map(|conflicted| conflicted.solutions());
+    let solutions = solutions.unwrap_or_default();
     json!({
         "bulk": rise(&planned.run.rises.bulk), "proof": rise(&planned.run.rises.proof),
         "nights": nights.collect::<Vec<_>>(), "steps": steps,
         "begins_s": solved.begins.seconds(), "table_s": solved.table.seconds(),
         "conflicts": conflicts.collect::<Vec<_>>(),
-        "changes": solved.changes.iter().map(spelt).collect::<Vec<_>>(),
+        "changes": solutions.iter().map(spelt).collect::<Vec<_>>(),
         "calendar": calendar(asked, wanted, planned),
         "learnt": learnt_json(&learnt(&wanted.log, &asked.kitchen, None)),
     })

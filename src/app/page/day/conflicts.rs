@@ -4,9 +4,9 @@ use leptos::prelude::*;
 
 use super::results::Day;
 use crate::app::part::Button;
-use crate::app::state::memo;
+use crate::app::state::{after_frame, memo};
 use crate::engine::plan::{Change, Edit};
-use crate::results::day::{is_in_trouble, late_under_way};
+use crate::results::day::{ConflictedPlan, is_in_trouble, late_under_way};
 use crate::sheet::Moment;
 use crate::sheet::day::Target;
 use crate::text::{day as day_text, tr};
@@ -41,17 +41,20 @@ pub fn Conflicts(
                         None => day_text::conflict(one, plan, &formula, zone, options),
                     }
                 });
-                let changes = solved.changes.iter();
-                let changes =
-                    changes.map(|one| (*one, day_text::change(one, plan, &formula, zone, options)));
-                (conflicts.collect::<Vec<_>>(), changes.collect::<Vec<_>>())
+                conflicts.collect::<Vec<_>>()
             })
         });
         found.unwrap_or_default()
     });
+    let conflicted = memo(move || {
+        let is_told = found.with(|found| !found.is_empty());
+        is_told.then(|| day.read(ConflictedPlan::of).flatten())?
+    });
+    let solutions = after_frame(conflicted, |asked| Some(asked.solutions()));
+    let changes = memo(move || worded(day, &solutions.get().unwrap_or_default()));
     let button = move |(change, wording): (Change, String)| view! { <li><Button label=wording on_tap=move |()| make(day, change) /></li> };
     move || {
-        let (conflicts, changes) = found.get();
+        let (conflicts, changes) = (found.get(), changes.get());
         (!conflicts.is_empty()).then(|| {
             let listed = conflicts
                 .into_iter()
@@ -71,6 +74,21 @@ pub fn Conflicts(
             }
         })
     }
+}
+
+/// The changes, each with its words.
+fn worded(day: Day, changes: &[Change]) -> Vec<(Change, String)> {
+    let options = day.state.options.get();
+    let formula = day.state.with(|sheet| sheet.formula.clone());
+    let worded = day.read(|results| {
+        let in_words =
+            |change, zone: &_| day_text::change(change, &results.plan, &formula, zone, options);
+        day.zone.with_value(|zone| {
+            let changes = changes.iter();
+            changes.map(|one| (*one, in_words(one, zone))).collect()
+        })
+    });
+    worded.unwrap_or_default()
 }
 
 /// Makes a change: at the bench for this bake alone, else for the plan.
