@@ -75,8 +75,9 @@ export async function ready(page) {
   await page.waitForFunction(() => document.readyState === 'complete' && !document.getElementById('waiting'));
 }
 
-/// Waits until a first visit has written the index of its examples: it does so once the records' code is there.
+/// Touches a first visit, and waits until it has stored the index of its examples: it does so once touched.
 async function indexed(page) {
+  await page.keyboard.press('Shift');
   await page.waitForFunction((key) => localStorage.getItem(key) !== null, KEYS.shelf);
 }
 

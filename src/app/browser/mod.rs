@@ -7,6 +7,7 @@ pub mod clipboard;
 pub mod clock;
 pub mod dialog;
 pub mod file;
+pub mod first_touch;
 pub mod focus;
 pub mod live_region;
 pub mod locale;

@@ -6,7 +6,7 @@ use super::journal::Journal;
 use super::persisted::stored_by;
 use super::persistence::now;
 use super::{AppState, SaveError, is_newer};
-use crate::app::browser::{address, storage, theme};
+use crate::app::browser::{address, first_touch, storage, theme};
 use crate::app::lazy::{links, records};
 use crate::sheet::{History, Id, Kitchens, Settings, Sheet, Theme};
 use crate::storage::RecordError;
@@ -92,15 +92,17 @@ impl AppState {
         }
     }
 
-    /// Opens the first example; all of them are stored after the frame that shows it.
+    /// Opens the first example. All of them are stored once the user touches the page, so that who
+    /// only looks loads nothing that stores.
     fn show_first(self, first: (Id, Sheet)) {
         let (id, sheet) = first;
         self.show(sheet, Some(id));
-        self.write_later("examples", move || {
+        let store = move || {
             if !self.store_examples() {
                 self.open_id.set(None);
             }
-        });
+        };
+        first_touch::then(move || self.write_later("examples", store));
     }
 
     /// Adds the examples to the shelf and opens the first, as a visitor's copy where it cannot be
@@ -112,9 +114,13 @@ impl AppState {
         }
     }
 
-    /// Stores the examples and which one is open. Whether all could be stored.
+    /// Stores the examples and which one is open, except what the user or another tab has stored
+    /// meanwhile. Whether all could be stored.
     fn store_examples(self) -> bool {
-        let examples = example::examples();
+        let is_stored = |key: &str| matches!(storage::get(key), Ok(Some(_)));
+        let mut examples = example::examples();
+        let first = examples.first().map(|(id, _)| id.clone());
+        examples.retain(|(id, _)| !is_stored(&key::of_formula(id)));
         // The formula stored last is the one changed last, which comes first in the list.
         let mut changed = now();
         for (id, sheet) in examples.iter().rev() {
@@ -123,7 +129,7 @@ impl AppState {
         }
         self.write_index();
         let is_saved = self.save_error.with_untracked(Option::is_none);
-        if let (true, Some((id, _))) = (is_saved, examples.first()) {
+        if let Some(id) = first.filter(|_| is_saved && !is_stored(key::OPEN)) {
             self.write_text(key::OPEN, id.as_text());
         }
         is_saved

@@ -36,8 +36,8 @@ export async function cold(browser, { ours, baseline }) {
   ].every(Boolean);
 }
 
-/// What a first visit has loaded once nothing more comes for three seconds; the files that are kept for offline are
-/// not among them.
+/// What a visitor who only looks has loaded once nothing more comes for three seconds; the files that are kept for
+/// offline are not among them.
 async function settled(browser, address) {
   let bytes = 0;
   let latest = performance.now();
@@ -49,7 +49,7 @@ async function settled(browser, address) {
       latest = performance.now();
     });
   };
-  const { context, page } = await visit(browser, address, 'type', { prepare });
+  const { context, page } = await visit(browser, address, null, { prepare });
   while (performance.now() - latest < 3000) await page.waitForTimeout(200);
   await context.close();
   return say('loaded once settled', bytes / 1000, SETTLED_KB, ' KB');

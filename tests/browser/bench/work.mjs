@@ -13,9 +13,11 @@ async function keys(count) {
   const box = document.querySelector('main input[inputmode="decimal"]');
   if (!box) return null;
   const was = box.value;
+  // The last digit becomes its neighbour: a value that a baker would type.
+  const changed = was.slice(0, -1) + (Number(was.at(-1)) + (was.endsWith('9') ? -1 : 1));
   const times = [];
   for (let key = 0; key < count; key += 1) {
-    box.value = key % 2 ? was : `${was}1`;
+    box.value = key % 2 ? was : changed;
     const begun = performance.now();
     box.dispatchEvent(new InputEvent('input', { bubbles: true }));
     // Effects run in microtasks, some of them queued by others; a task of its own could fall behind the frame.
