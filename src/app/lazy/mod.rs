@@ -10,6 +10,7 @@ pub mod records;
 pub use chunks::batch::visit;
 pub use chunks::day::{bake_notice, find_bake, start_timers};
 pub use chunks::dialogs::{compare, dialog};
-pub use chunks::formula::{formula_rest, part_shares, trial_bar};
+pub use chunks::formula::{formula_rest, part_shares};
+pub use chunks::formula_rows::{trial_bar, water_content, what_if_content};
 pub use chunks::what_if::what_if;
 pub use places::{key_figures, place};

@@ -14,7 +14,7 @@ pub use chocolate::{ChocolateContext, ChocolateKeys, ChocolatePlace};
 pub use day::{BakeNotice, Day, DayKeys, day_place, watch_timers};
 pub use formula::{
     AboutFields, CardTexts, Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRows, PartShares,
-    WhatIfSheet,
+    WaterContent, WhatIfContent, WhatIfSheet,
 };
 pub use heat::{HeatContext, HeatKeys, HeatPlace};
 

@@ -6,12 +6,10 @@ use leptos::wasm_split::wasm_split;
 use super::{Draw, Entry, chunk_view};
 use crate::app::lazy::lazy_view::{lazy_view, now_or_never};
 use crate::app::page::{FormulaRest, PartShares};
-use crate::app::part::TrialBar;
 
 /// What the chunk holds.
 pub struct FormulaChunk {
     rest: Draw,
-    trial_bar: Draw,
     part_shares: fn(usize) -> AnyView,
 }
 
@@ -19,7 +17,6 @@ pub struct FormulaChunk {
 fn formula() -> Entry<FormulaChunk> {
     Ok(FormulaChunk {
         rest: || view! { <FormulaRest /> }.into_any(),
-        trial_bar: || view! { <TrialBar /> }.into_any(),
         part_shares: |part| view! { <PartShares part /> }.into_any(),
     })
 }
@@ -27,11 +24,6 @@ fn formula() -> Entry<FormulaChunk> {
 /// The cards of Formula below those of the parts, drawn in the frame after these.
 pub fn formula_rest() -> AnyView {
     chunk_view!(formula.rest)
-}
-
-/// The bar of a trial.
-pub fn trial_bar() -> AnyView {
-    chunk_view!(formula.trial_bar)
 }
 
 /// The settings of a part that is made ahead.

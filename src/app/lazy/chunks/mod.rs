@@ -9,6 +9,7 @@ pub mod chocolate;
 pub mod day;
 pub mod dialogs;
 pub mod formula;
+pub mod formula_rows;
 pub mod heat;
 pub mod storage;
 pub mod what_if;

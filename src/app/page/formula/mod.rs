@@ -24,4 +24,6 @@ pub use line_row::{CardTexts, LineRows};
 pub use part_shares::PartShares;
 pub use place::FormulaPlace;
 pub use rest::FormulaRest;
+pub use water_card::WaterContent;
 pub use what_if_sheet::WhatIfSheet;
+pub use what_ifs::WhatIfContent;

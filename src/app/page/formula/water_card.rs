@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::app::lazy;
 use crate::app::part::{AnswerRow, Choice, MoistureFigure, ShareFigure, WaterLedger};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Figure, Form, WaterLedger as Ledger};
@@ -15,14 +16,14 @@ pub fn WaterCard() -> impl IntoView {
     let answer = memo(move || state.figures.with(DoughFigures::water_answer));
     view! {
         <AnswerRow title=tr!("Where the water comes from") answer>
-            <WaterContent />
+            {lazy::water_content()}
         </AnswerRow>
     }
 }
 
 /// What the row opens to.
 #[component]
-fn WaterContent() -> impl IntoView {
+pub fn WaterContent() -> impl IntoView {
     let state = use_app_state();
     let form = RwSignal::new(Form::AsWritten);
     let water = memo(move || state.with(water));

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::target_fields::TargetFields;
 use crate::app::browser::live_region::announce;
+use crate::app::lazy;
 use crate::app::part::{AnswerRow, Button};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::results::formula::{Offer, try_what_if, what_ifs};
@@ -14,14 +15,14 @@ use crate::text::{ErrorText, line, tr, trial};
 pub fn WhatIfs() -> impl IntoView {
     view! {
         <AnswerRow title=tr!("What if") answer=tr!("try changes, then keep or drop them")>
-            <WhatIfContent />
+            {lazy::what_if_content()}
         </AnswerRow>
     }
 }
 
 /// What the row opens to.
 #[component]
-fn WhatIfContent() -> impl IntoView {
+pub fn WhatIfContent() -> impl IntoView {
     let state = use_app_state();
     let refused = RwSignal::new(None::<String>);
     let offered = memo(move || state.with(what_ifs));
