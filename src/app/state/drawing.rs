@@ -1,4 +1,4 @@
-//! Drawing: the page is drawn first in steps, one a task, so that no task is long.
+//! Drawing: the page is drawn in steps, one a task, so that no task is long.
 
 /// How far the page is drawn.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -7,6 +7,12 @@ pub struct Drawing(usize);
 impl Drawing {
     /// All of it is drawn.
     pub const WHOLE: Self = Self(usize::MAX);
+
+    /// What fits the screen when a place is opened; the rest follows after the frame.
+    pub const SCREEN: Self = Self(Self::BEFORE_PARTS + Self::PARTS_ON_SCREEN);
+
+    /// How many parts of a formula a phone shows without scrolling.
+    const PARTS_ON_SCREEN: usize = 2;
 
     /// The steps before the parts of the formula: shell, key figures, place.
     const BEFORE_PARTS: usize = 3;

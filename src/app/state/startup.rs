@@ -5,10 +5,10 @@ use leptos::prelude::*;
 use super::journal::Journal;
 use super::persisted::stored_by;
 use super::persistence::now;
-use super::{AppState, SaveError, is_newer};
-use crate::app::browser::{address, first_touch, storage, theme};
+use super::{AppState, Drawing, SaveError, is_newer};
+use crate::app::browser::{address, clock, first_touch, storage, theme};
 use crate::app::lazy::{links, records};
-use crate::sheet::{History, Id, Kitchens, Settings, Sheet, Theme};
+use crate::sheet::{History, Id, Kitchens, Place, Settings, Sheet, Theme};
 use crate::storage::RecordError;
 use crate::storage::link::LinkError;
 use crate::storage::{Fragment, key};
@@ -264,12 +264,23 @@ impl AppState {
         self.find_trial();
     }
 
+    /// Opens a place: of a formula what fits the screen at once, the rest after the frame.
+    pub fn go_to(self, place: Place) {
+        let is_drawn = self.drawing.get_untracked() == Drawing::WHOLE;
+        let from = self.place.get_untracked();
+        if is_drawn && place == Place::Formula && from != place {
+            self.drawing.set(Drawing::SCREEN);
+            clock::after_frame(move || self.drawing.set(Drawing::WHOLE));
+        }
+        self.place.set(place);
+    }
+
     /// Opens what the address's fragment names.
     pub fn navigate(self, fragment: &str) {
         self.link_error.set(None);
         match Fragment::read(fragment) {
             Fragment::Empty => {}
-            Fragment::Place(place) => self.place.set(place),
+            Fragment::Place(place) => self.go_to(place),
             Fragment::SharedFormula(_) if self.trial.with_untracked(Option::is_some) => {
                 self.link_error.set(Some(text(TRIAL_FIRST).to_owned()));
             }

@@ -47,7 +47,7 @@ pub fn go_on(day: Day) {
     }
     day.finished.set(None);
     day.at_bench.set(true);
-    day.state.place.set(Place::Day);
+    day.state.go_to(Place::Day);
     to_its_top();
 }
 

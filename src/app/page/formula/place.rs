@@ -14,10 +14,9 @@ use crate::text::{name, tr};
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
     let state = use_app_state();
-    let parts = memo(move || {
-        let parts = state.with(|sheet| sheet.formula.parts.len());
-        parts.min(state.drawing.get().parts())
-    });
+    let all = memo(move || state.with(|sheet| sheet.formula.parts.len()));
+    let parts = memo(move || all.get().min(state.drawing.get().parts()));
+    let has_rest = memo(move || parts.get() == all.get());
     let other_basis = move |()| {
         state.basis.update(|basis| *basis = basis.other());
         state.reset_inputs();
@@ -34,7 +33,7 @@ pub fn FormulaPlace() -> impl IntoView {
                     <Button label=memo(move || name::percentages(state.basis.get()).to_owned()) class="bare" on_tap=other_basis />
                 </div>
             </div>
-            {lazy::formula_rest()}
+            {move || has_rest.get().then(lazy::formula_rest)}
         </div>
     }
 }

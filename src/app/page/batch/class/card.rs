@@ -98,7 +98,7 @@ fn Content() -> impl IntoView {
     let plan = move |()| {
         let oven = results.with_untracked(|results| results.oven.clone());
         if oven.is_ok_and(|oven| workspace.plan_loads(oven.as_planned())) {
-            state.place.set(Place::Day);
+            state.go_to(Place::Day);
             focus::to_the_top();
             focus::move_to(HEADING);
             announce(tr!("The plan now has the class’s oven loads."));
