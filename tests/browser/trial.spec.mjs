@@ -127,6 +127,7 @@ test('less water is taken from plain water where there is some, else from the li
   const poured = Number(await milk(page).inputValue());
   await less.click();
   await page.trial.waitFor();
+  await drawn(page.page);
   // Two points of 480 g flour are 9.6 g of water; whole milk is 88.1 % water (USDA, SR Legacy 01077): 10.9 g.
   assert.ok(Math.abs(poured - Number(await milk(page).inputValue()) - 10.9) <= 0.2, await milk(page).inputValue());
   assert.equal(await page.weight('Final dough', 'Egg yolk').inputValue(), yolk);
@@ -144,6 +145,7 @@ test('less water is taken from plain water where there is some, else from the li
   const kept = await milk(page).inputValue();
   await less.click();
   await page.trial.waitFor();
+  await drawn(page.page);
   assert.ok(Math.abs(Number(await water.inputValue()) - 10.4) <= 0.05, await water.inputValue());
   assert.equal(await milk(page).inputValue(), kept, 'the milk stays');
 });
