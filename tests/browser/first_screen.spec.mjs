@@ -68,6 +68,7 @@ for (const [who, options, at, comesBack] of OTHERS) {
       const first = await context.newPage();
       await first.goto(address);
       await ready(first);
+      await first.keyboard.press('Shift');
       await first.waitForFunction((key) => localStorage.getItem(key) !== null, KEYS.shelf);
       await first.close();
     }

@@ -100,11 +100,14 @@ test('a link kept twice is one formula, which begins with what to weigh', async 
 test('a tin typed into a copy is there after a reload', async (session) => {
   const { page } = await session.open('phone', { at: at(SAMPLE) });
   await page.getByText('or my tin', { exact: true }).click();
-  await page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' });
-  const before = page.url();
-  await page.getByRole('textbox', { name: /^Depth/ }).fill('7.5');
-  // The address, in which the copy lives, follows within a second or two.
-  await until(() => page.url(), (url) => url !== before, 'the address has the tin');
+  // The address, in which the copy lives, follows each change within a second or two.
+  const changed = async (change, what) => {
+    const before = page.url();
+    await change();
+    await until(() => page.url(), (url) => url !== before, what);
+  };
+  await changed(() => page.getByRole('combobox', { name: 'Baked in' }).selectOption({ label: 'Round tin' }), 'the address has the tin');
+  await changed(() => page.getByRole('textbox', { name: /^Depth/ }).fill('7.5'), 'the address has its depth');
   await page.reload();
   await ready(page);
   await page.getByText('or my tin', { exact: true }).click();

@@ -8,11 +8,9 @@ impl Drawing {
     /// All of it is drawn.
     pub const WHOLE: Self = Self(usize::MAX);
 
-    /// What fits the screen when a place is opened; the rest follows after the frame.
-    pub const SCREEN: Self = Self(Self::BEFORE_PARTS + Self::PARTS_ON_SCREEN);
-
-    /// How many parts of a formula a phone shows without scrolling.
-    const PARTS_ON_SCREEN: usize = 2;
+    /// What fits the screen when a place is opened: shell, key figures, place and the two parts of a
+    /// formula that a phone shows without scrolling. The rest follows after the frame.
+    pub const SCREEN: Self = Self(5);
 
     /// The steps before the parts of the formula: shell, key figures, place.
     const BEFORE_PARTS: usize = 3;
