@@ -195,7 +195,7 @@ fn rounded_lines(exact: &Formula, weighed: &Formula, weighing: ScaleSettings) ->
             }
             let error = rounded.error_share.map_or(0.0, Share::fraction);
             if error > WeighingAids::MOST_ERROR {
-                rounded.aids = Some(aids(part, line, weighing.main));
+                rounded.aids = Some(aids(part, line, weighing));
             }
             lines.push(rounded);
         }

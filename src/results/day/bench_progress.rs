@@ -1,7 +1,7 @@
 //! What *Done*, *Start it now* and *Back* do at the bench.
 
 use super::bench_course::{Course, bench_screen};
-use super::bench_order::{Doing, doing};
+use super::bench_order::{Doing, doing, is_counted};
 use super::day_results::DayResults;
 use crate::engine::plan::{Step, StepAt, StepKind};
 use crate::engine::quantity::Minutes;
@@ -21,7 +21,7 @@ pub fn step_done(bench: &mut Bench, results: &DayResults, step: StepAt, now: Mom
     } else {
         run_timer(bench, results, step);
     }
-    let by_itself = |one: &&Step| doing(one.at.work) == Doing::ByItself;
+    let by_itself = |one: &&Step| !is_counted(one);
     for follows in results.plan.steps().iter().filter(by_itself) {
         let course = Course { results, bench };
         let all_over = course
@@ -33,11 +33,18 @@ pub fn step_done(bench: &mut Bench, results: &DayResults, step: StepAt, now: Mom
         }
     }
     bench.at = None;
+    bench.early = None;
     arrive(bench, results, now);
 }
 
-/// Begins a step before it is due.
+/// Begins a step before it is due. *Back* undoes that until the step is done.
 pub fn begin_early(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
+    take_up(bench, results, step, now);
+    bench.early = Some(step);
+}
+
+/// Begins a step and shows it.
+fn take_up(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
     if doing(step.work) == Doing::ByHand {
         begin(bench, results, step, now);
     }
@@ -48,7 +55,7 @@ pub fn begin_early(bench: &mut Bench, results: &DayResults, step: StepAt, now: M
 pub(super) fn arrive(bench: &mut Bench, results: &DayResults, now: Moment) {
     let screen = bench_screen(Some(results), Some(bench), now);
     if let (Some(step), None) = (screen.step, screen.idle_until) {
-        begin_early(bench, results, step, now);
+        take_up(bench, results, step, now);
     }
 }
 
@@ -64,8 +71,17 @@ pub fn to_keep(bench: &Bench, results: &DayResults, now: Moment) -> Option<StepA
 }
 
 /// Takes back what was done last: it is to be done again, what began with it or after it has not
-/// begun, what ended then runs on with its timer.
+/// begun, what ended then runs on with its timer. A step that was begun before it was due, and is not
+/// done, is waited for again.
 pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
+    if let Some(early) = (Course { results, bench }).begun_early() {
+        bench.early = None;
+        if let Some(began) = bench.bake.began(early) {
+            undo_since(bench, results, (began, None), now);
+        }
+        bench.at = None;
+        return;
+    }
     let course = Course { results, bench };
     let Some(last) = course.last_done() else {
         return;
@@ -73,11 +89,22 @@ pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
     let Some(at) = course.done_at(last) else {
         return;
     };
-    let stays = doing(last.work) == Doing::ByHand;
+    let stays = Some(last).filter(|last| doing(last.work) == Doing::ByHand);
+    undo_since(bench, results, (at, stays), now);
+    bench.at = Some(last);
+}
+
+/// Takes back what began or ended at a moment or after it; one step may keep its beginning.
+fn undo_since(
+    bench: &mut Bench,
+    results: &DayResults,
+    (at, stays): (Moment, Option<StepAt>),
+    now: Moment,
+) {
     bench
         .bake
         .steps
-        .retain(|done| done.began < at || (stays && done.step == last));
+        .retain(|done| done.began < at || stays == Some(done.step));
     for done in &mut bench.bake.steps {
         done.ended = done.ended.filter(|ended| *ended < at);
     }
@@ -91,11 +118,10 @@ pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
             run_timer(bench, results, step);
         }
     }
-    bench.at = Some(last);
 }
 
 /// Begins a step and ends what it waited for.
-fn begin(bench: &mut Bench, results: &DayResults, step: StepAt, at: Moment) {
+pub(super) fn begin(bench: &mut Bench, results: &DayResults, step: StepAt, at: Moment) {
     let inputs: Vec<StepAt> = Course { results, bench }
         .inputs(step)
         .map(|input| input.at)
@@ -131,6 +157,7 @@ fn run_timer(bench: &mut Bench, results: &DayResults, step: StepAt) {
         .find(step)
         .map(|(one, timed)| one.timer(timed.lasts));
     if let (Some(began), Some(lasts)) = (bench.bake.began(step), lasts) {
+        bench.bake.expect(step, lasts);
         let began = began.instant();
         let ends = began.later(lasts);
         // The bread may be cool before the plan ends; nothing else is waited for then.
