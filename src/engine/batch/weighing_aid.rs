@@ -1,6 +1,5 @@
 //! Weighing aids: how to weigh what is too little for the scale.
 
-use super::round::ScaleSettings;
 use crate::engine::formula::{Line, Part};
 use crate::engine::ingredients::Role;
 use crate::engine::numerics::whole;
@@ -97,10 +96,20 @@ pub(super) const PARTS_WATER: f64 = 20.0;
 /// Parts of solution to one of yeast.
 pub(super) const PARTS_SOLUTION: f64 = 21.0;
 
-/// What helps with a line whose rounding error passes 2 %.
-pub(super) fn aids(part: &Part, line: &Line, weighing: ScaleSettings) -> WeighingAids {
+/// The divisions of two scales.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Scales {
+    /// That on which the line is weighed.
+    pub line: Division,
+    /// The kitchen scale.
+    pub main: Division,
+}
+
+/// What helps with a line whose rounding error passes 2 %, on the scale of the `line` beside the `main`
+/// scale of the kitchen.
+pub(super) fn aids(part: &Part, line: &Line, scales: Scales) -> WeighingAids {
     let solution = (line.food.role() == Role::Yeast)
-        .then(|| yeast_solution(part, line.mass, weighing))
+        .then(|| yeast_solution(part, line.mass, scales))
         .flatten();
     WeighingAids {
         pocket_scale: pocket_scale(line.mass),
@@ -131,8 +140,8 @@ fn pocket_scale(exact: Mass) -> Option<PocketScale> {
 /// So much is stirred that the scale shows its yeast well, and at least what is weighed in; the rest is
 /// thrown away. Yeast and solution go on the pocket scale where there is one.
 /// Source: common practice.
-fn yeast_solution(part: &Part, wanted: Mass, weighing: ScaleSettings) -> Option<SolutionAid> {
-    let (division, _) = weighing.for_role(Role::Yeast);
+fn yeast_solution(part: &Part, wanted: Mass, scales: Scales) -> Option<SolutionAid> {
+    let division = scales.line;
     let solution_exact = Mass::from_grams(wanted.grams() * PARTS_SOLUTION).ok()?;
     let solution = division.nearest(solution_exact);
     if solution <= Mass::ZERO {
@@ -161,7 +170,7 @@ fn yeast_solution(part: &Part, wanted: Mass, weighing: ScaleSettings) -> Option<
     Some(SolutionAid::Take(YeastSolution {
         wanted,
         division,
-        water_division: weighing.main,
+        water_division: scales.main,
         stir_in_yeast,
         stir_in_water: Mass::from_grams(stir_in_yeast.grams() * PARTS_WATER).ok()?,
         solution_exact,
@@ -170,7 +179,7 @@ fn yeast_solution(part: &Part, wanted: Mass, weighing: ScaleSettings) -> Option<
         water,
         part_water,
         water_left_exact,
-        water_left: weighing.main.nearest(water_left_exact),
+        water_left: scales.main.nearest(water_left_exact),
         error,
         error_share: error.size().share_of(wanted),
         within: within(

@@ -3,7 +3,7 @@
 use super::bench_course::{Course, bench_screen};
 use super::bench_order::{Doing, doing, is_counted};
 use super::day_results::DayResults;
-use crate::engine::plan::{Step, StepAt, StepKind};
+use crate::engine::plan::{Edit, Step, StepAt, StepKind};
 use crate::engine::quantity::Minutes;
 use crate::sheet::Moment;
 use crate::sheet::day::Bench;
@@ -113,11 +113,30 @@ fn undo_since(
     for step in runs {
         let has = bench.timers.iter().any(|timer| timer.step == step);
         let course = Course { results, bench };
-        let ahead = course.ends(step).is_some_and(|ends| ends > now.instant());
+        let ends = timer_as_begun(bench, step).map(Moment::instant);
+        let ends = ends.or_else(|| course.ends(step));
+        let ahead = ends.is_some_and(|ends| ends > now.instant());
         if !has && ahead && doing(step.work) != Doing::ByHand && !bench.bake.is_over(step) {
-            run_timer(bench, results, step);
+            match timer_as_begun(bench, step) {
+                Some(ends) => bench.set_timer(step, ends),
+                None => run_timer(bench, results, step),
+            }
         }
     }
+}
+
+/// When the timer of a step ends that was set as it began, or that was changed since; `None` where none
+/// was.
+fn timer_as_begun(bench: &Bench, step: StepAt) -> Option<Moment> {
+    let done = bench.bake.steps.iter().find(|done| done.step == step)?;
+    let changed = bench.edits.iter().find_map(|edit| match edit {
+        Edit::Duration { step: of, minutes } if *of == step => Some(*minutes),
+        Edit::Duration { .. } | Edit::LeftOut { .. } | Edit::Sooner { .. } | Edit::Added { .. } => {
+            None
+        }
+    });
+    let lasts = changed.or(done.expected)?;
+    Some(Moment::from_instant(done.began.instant().later(lasts)))
 }
 
 /// Begins a step and ends what it waited for.
@@ -157,7 +176,6 @@ fn run_timer(bench: &mut Bench, results: &DayResults, step: StepAt) {
         .find(step)
         .map(|(one, timed)| one.timer(timed.lasts));
     if let (Some(began), Some(lasts)) = (bench.bake.began(step), lasts) {
-        bench.bake.expect(step, lasts);
         let began = began.instant();
         let ends = began.later(lasts);
         // The bread may be cool before the plan ends; nothing else is waited for then.
@@ -169,6 +187,7 @@ fn run_timer(bench: &mut Bench, results: &DayResults, step: StepAt) {
         } else {
             ends
         };
+        bench.bake.expect(step, ends.since(began));
         bench.set_timer(step, Moment::from_instant(ends));
     }
 }

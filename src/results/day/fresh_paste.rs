@@ -38,6 +38,10 @@ pub enum FoundWarmth {
 /// A paste that was stirred longer ago than this has cooled, min. Common practice.
 const STILL_HOT: f64 = 10.0;
 
+/// A paste that is colder than this has cooled, °C: boiling water on flour leaves no bowl so cold. Common
+/// practice.
+const LEAST_HOT: f64 = 40.0;
+
 /// Returns what the temperature says that was measured of a part at a step; `None` where none was.
 ///
 /// A paste is judged by its starch at the step that makes it; at the step that cools it, where it was
@@ -48,10 +52,10 @@ pub fn found_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<Found
         return fresh_paste(input, step, part).map(FoundWarmth::Fresh);
     }
     let warmth = part_warmth(input, step, part)?;
-    let is_fresh = step.work == StepKind::CoolPaste && is_just_stirred(input, step);
-    let cools = warmth.wait.is_some();
-    let fresh =
-        fresh_paste(input, step, part).filter(|fresh| is_fresh && cools && fresh.is_short());
+    let is_fresh = step.work == StepKind::CoolPaste
+        && warmth.measured.celsius() >= LEAST_HOT
+        && is_just_stirred(input, step);
+    let fresh = fresh_paste(input, step, part).filter(|fresh| is_fresh && fresh.is_short());
     Some(fresh.map_or(FoundWarmth::Needs(warmth), FoundWarmth::Fresh))
 }
 
