@@ -219,7 +219,7 @@ fn what_starting_now_does_is_told_before_and_taken_back_after() {
         let Some(next) = screen.step else { break };
         let Some(until) = screen.idle_until else {
             at(&before, now, |_, results| {
-                step_done(&mut bench, results, next, now)
+                step_done(&mut bench, results, next, now);
             });
             continue;
         };
@@ -230,7 +230,7 @@ fn what_starting_now_does_is_told_before_and_taken_back_after() {
         });
         let mut early = before.clone();
         at(&before, now, |_, results| {
-            begin_early(&mut early, results, next, now)
+            begin_early(&mut early, results, next, now);
         });
         if early.bake.began(next).is_some() {
             at(&early.clone(), now, |_, results| {

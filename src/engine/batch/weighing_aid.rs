@@ -151,20 +151,14 @@ fn yeast_solution(part: &Part, wanted: Mass, scales: Scales) -> Option<SolutionA
     }
     let yeast = Mass::from_grams(solution.grams() / PARTS_SOLUTION).ok()?;
     let water = Mass::from_grams(yeast.grams() * PARTS_WATER).ok()?;
-    let part_water: Mass = part
-        .lines
-        .iter()
-        .filter(|line| line.food.role() == Role::Water)
-        .map(|line| line.mass)
-        .sum();
+    let part_water = plain_water(part);
     if water > part_water {
         return Some(SolutionAid::NotEnoughWater {
             brings: water,
             water: part_water,
         });
     }
-    let components = whole(yeast.grams() / division.grams() - 1e-9).saturating_add(1);
-    let stir_in_yeast = division.times(components.max(YeastSolution::LEAST_DIVISIONS));
+    let stir_in_yeast = start(yeast, division);
     let water_left_exact = part_water.less(water);
     let error = yeast - wanted;
     Some(SolutionAid::Take(YeastSolution {
@@ -188,6 +182,18 @@ fn yeast_solution(part: &Part, wanted: Mass, scales: Scales) -> Option<SolutionA
             [stir_in_yeast, solution],
         ),
     }))
+}
+
+fn plain_water(part: &Part) -> Mass {
+    let water = part.lines.iter();
+    let water = water.filter(|line| line.food.role() == Role::Water);
+    water.map(|line| line.mass).sum()
+}
+
+/// The yeast to stir in, in whole divisions: as much as goes in, and what the scale shows well.
+fn start(yeast: Mass, division: Division) -> Mass {
+    let enough = whole(yeast.grams() / division.grams() - 1e-9).saturating_add(1);
+    division.times(enough.max(YeastSolution::LEAST_DIVISIONS))
 }
 
 /// An error and half a division each of what is weighed, added up as shares.
