@@ -74,7 +74,7 @@ fn cures_hold(formula: &Formula, at: LineAt, aids: Option<WeighingAids>) {
             "{solution:?}"
         );
         let left = (solution.water_left - solution.water_left_exact).size();
-        assert!(left.grams() <= 0.5 * solution.division.grams() + 1e-7);
+        assert!(left.grams() <= 0.5 * solution.water_division.grams() + 1e-7);
     }
 }
 

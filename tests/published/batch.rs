@@ -175,9 +175,38 @@ fn a_pinch_of_yeast_is_weighed_as_a_solution() {
     agrees(solution.yeast.grams(), "0.2857");
     agrees(solution.water_left_exact.grams(), "54.286");
     agrees(solution.water_left.grams(), "54");
-    agrees(solution.stir_in_yeast.grams(), "1");
-    agrees(solution.stir_in_water.grams(), "20");
+    agrees(solution.stir_in_yeast.grams(), "10");
+    agrees(solution.stir_in_water.grams(), "200");
     agrees(solution.error_share.unwrap().percent(), "4.76");
+    // And half a gram of 10 g, 5 %, and of 6 g, 8.33 %.
+    agrees(solution.within.unwrap().percent(), "18.10");
+}
+
+/// Common practice: a scale is believed from ten of its divisions on, so that half of one is 5 %.
+#[test]
+fn the_yeast_that_is_stirred_in_is_weighed_well_on_every_scale() {
+    let mut seen = 0;
+    for main in Division::ALL {
+        for pocket in [None, Some(Division::ALL[0]), Some(Division::ALL[2])] {
+            for percent_of_yeast in [0.03, 0.11, 0.3, 0.7, 1.3, 2.7] {
+                let formula = percent(&[(1, 100.0), (200, 60.0), (902, percent_of_yeast)]);
+                let rounded = round(&formula, ScaleSettings { main, pocket });
+                let aids = rounded.lines[2].aids;
+                let solution = aids.and_then(|aids| aids.solution);
+                let Some(softcrumb::engine::batch::SolutionAid::Take(take)) = solution else {
+                    continue;
+                };
+                let weighed_on = pocket.unwrap_or(main).grams();
+                let half = weighed_on / 2.0;
+                assert!(half <= 0.05 * take.stir_in_yeast.grams() + 1e-9, "{take:?}");
+                assert!(take.stir_in_yeast >= take.yeast, "{take:?}");
+                let told = take.within.unwrap().fraction();
+                assert!(told >= half / take.stir_in_yeast.grams(), "{take:?}");
+                seen += 1;
+            }
+        }
+    }
+    assert!(seen > 10, "{seen}");
 }
 
 /// By hand: 853 g in nine pieces on a scale of whole grams: 853 = 9 × 94 + 7.

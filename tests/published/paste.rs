@@ -118,6 +118,43 @@ fn more_boiling_water_as_advised_brings_the_paste_to_65() {
     agrees_within(done.temperature.celsius(), "65", 0.8);
 }
 
+/// The advice of Heat, set by its button in a kitchen whose water cools much on its way: the paste then comes
+/// to the 65 °C of wheat (Faltermaier et al., *J. Inst. Brew.* 2014).
+#[test]
+fn what_heat_advises_for_a_paste_brings_it_there() {
+    use softcrumb::results::heat::{apply_paste_change, paste, paste_change};
+    use softcrumb::sheet::{Kitchen, examples};
+    let (mut applied, kitchen) = (0, Kitchen::default());
+    for (_, sheet) in examples() {
+        for drop in [14.0, 18.0, 22.0, 30.0] {
+            let mut heat = sheet.heat.clone();
+            heat.paste.drop = TemperatureChange::from_kelvin(drop).unwrap();
+            let of = |formula: &_, heat: &softcrumb::sheet::HeatSettings| {
+                paste(formula, 0, &kitchen, &heat.paste).ok().flatten()
+            };
+            let Some(asked) = of(&sheet.formula, &heat) else {
+                continue;
+            };
+            for remedy in cook(&asked).unwrap().remedies {
+                let Some(change) = paste_change(&remedy) else {
+                    continue;
+                };
+                let (mut formula, mut heat) = (sheet.formula.clone(), heat.clone());
+                apply_paste_change(&mut formula, &mut heat, (0, asked.liquid), change).unwrap();
+                let done = cook(&of(&formula, &heat).unwrap()).unwrap();
+                let short = (asked.goal() - done.temperature).kelvin();
+                let water_only = matches!(remedy, PasteRemedy::MoreWater { .. });
+                assert!(
+                    water_only || short < 0.8,
+                    "{drop} {remedy:?}: {short} K short"
+                );
+                applied += 1;
+            }
+        }
+    }
+    assert!(applied > 3, "{applied}");
+}
+
 /// Common practice: a paste of one to five, flour to liquid, is cooked at 65 °C; one to one just
 /// has the water it needs. Source of the limit: *J. Food Sci.* 55, 1990: 1.5 g to a gram of starch.
 #[test]

@@ -173,8 +173,9 @@ fn solution() -> YeastSolution {
     YeastSolution {
         wanted: g(0.7),
         division: Division::ONE_GRAM,
-        stir_in_yeast: g(1.0),
-        stir_in_water: g(20.0),
+        water_division: Division::ONE_GRAM,
+        stir_in_yeast: g(10.0),
+        stir_in_water: g(200.0),
         solution_exact: g(14.7),
         solution: g(15.0),
         yeast: g(15.0 / 21.0),
@@ -184,6 +185,7 @@ fn solution() -> YeastSolution {
         water_left: g(60.0),
         error: g(15.0 / 21.0) - g(0.7),
         error_share: (g(15.0 / 21.0) - g(0.7)).size().share_of(g(0.7)),
+        within: Share::from_fraction(0.1037).ok(),
     }
 }
 
@@ -209,8 +211,9 @@ fn a_line_the_scale_cannot_show_gets_its_cure() {
     assert_eq!(
         told.sentence().replace('\u{A0}', "_"),
         "Instant yeast: for 0.7_g the scale shows 1_g, which is 42.9_% off. Weigh 0.7_g on a \
-         pocket scale that steps by 0.1_g. Or stir 1_g of yeast into 20_g of water, weigh 15_g \
-         of that into the dough, and pour only 60_g of this part’s water."
+         pocket scale that steps by 0.1_g. Or stir 10_g of yeast into 200_g of water, weigh 15_g \
+         of that into the dough, and pour only 60_g of this part’s water. The yeast is then right to \
+         within 10.4_%; throw the rest away."
     );
     for pocket_scale in [pocket_scale, None] {
         for solution in [

@@ -16,6 +16,7 @@ mod allergens;
 mod bench;
 mod bench_card;
 mod bench_lines;
+mod bench_noted;
 mod bench_steps;
 mod bench_waits;
 #[path = "../properties/cases.rs"]

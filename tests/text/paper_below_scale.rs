@@ -53,7 +53,7 @@ fn tells(lines: &[(String, String)], notes: &str, yeast: f64) {
         "Instant yeast, Night dough",
         &written,
         "pocket scale",
-        "stir 1\u{A0}g of yeast into 20\u{A0}g of water",
+        "stir 10\u{A0}g of yeast into 200\u{A0}g of water",
         &solution,
     ] {
         assert!(notes.contains(part), "{part}: {notes}");

@@ -1,6 +1,6 @@
 //! Rounding: each line as the scale can show it, and what that changes.
 
-use super::weighing_aid::{WeighingAids, aids};
+use super::weighing_aid::{Scales, WeighingAids, aids};
 use crate::engine::formula::{Figure, Figures, Form, Formula, Line, LineAt};
 use crate::engine::ingredients::Role;
 use crate::engine::quantity::{Division, Mass, MassChange, NoSuchDivision, Share};
@@ -195,7 +195,11 @@ fn rounded_lines(exact: &Formula, weighed: &Formula, weighing: ScaleSettings) ->
             }
             let error = rounded.error_share.map_or(0.0, Share::fraction);
             if error > WeighingAids::MOST_ERROR {
-                rounded.aids = Some(aids(part, line, weighing.main));
+                let scales = Scales {
+                    line: rounded.division,
+                    main: weighing.main,
+                };
+                rounded.aids = Some(aids(part, line, scales));
             }
             lines.push(rounded);
         }

@@ -118,11 +118,27 @@ impl YeastSolution {
                 result: grams("L", "water left, exact", self.water_left_exact),
                 source: BY_DEFINITION.into(),
             },
-            divisions(self.division, self.water_left, "water left to weigh"),
+            divisions(self.water_division, self.water_left, "water left to weigh"),
             error(self.yeast, self.wanted, self.error),
         ];
         lines.extend(error_share(self.error, self.wanted, self.error_share));
+        lines.extend(self.within());
         lines
+    }
+
+    /// The step that leads to the most by which the yeast can be off.
+    fn within(&self) -> Option<WorkingLine> {
+        Some(WorkingLine {
+            rule: "p + 50 × d / y + 50 × d / s".into(),
+            with: vec![
+                given("p", "error", self.error_share?.percent(), "%"),
+                given("d", "division of the scale", self.division.grams(), "g"),
+                grams("y", "yeast stirred in", self.stir_in_yeast),
+                grams("s", "solution to weigh", self.solution),
+            ],
+            result: given("q", "yeast is off by at most", self.within?.percent(), "%"),
+            source: "half a division either way (by definition)".into(),
+        })
     }
 
     fn component(&self, rule: &'static str, of: &'static str, mass: Mass) -> WorkingLine {

@@ -54,8 +54,10 @@ pub enum SolutionAid {
 pub struct YeastSolution {
     /// The yeast that is wanted, exact.
     pub wanted: Mass,
-    /// The division of the scale everything here is weighed on.
+    /// The division of the scale on which yeast and solution are weighed.
     pub division: Division,
+    /// The division of the scale on which the water of the part is weighed.
+    pub water_division: Division,
     /// Yeast to stir in.
     pub stir_in_yeast: Mass,
     /// Water to stir it into.
@@ -78,6 +80,15 @@ pub struct YeastSolution {
     pub error: MassChange,
     /// The size of that error as a share of the yeast wanted.
     pub error_share: Option<Share>,
+    /// The most by which the yeast can be off: that error, and half a division each of the yeast
+    /// stirred in and of the solution weighed in.
+    pub within: Option<Share>,
+}
+
+impl YeastSolution {
+    /// The least yeast to stir in, in divisions of the scale, so that half of one is 5 % of it. Common
+    /// practice.
+    pub const LEAST_DIVISIONS: u32 = 10;
 }
 
 /// Parts of water to one of yeast.
@@ -85,10 +96,20 @@ pub(super) const PARTS_WATER: f64 = 20.0;
 /// Parts of solution to one of yeast.
 pub(super) const PARTS_SOLUTION: f64 = 21.0;
 
-/// What helps with a line whose rounding error passes 2 %; `main` is the kitchen scale.
-pub(super) fn aids(part: &Part, line: &Line, main: Division) -> WeighingAids {
+/// The divisions of two scales.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Scales {
+    /// That on which the line is weighed.
+    pub line: Division,
+    /// The kitchen scale.
+    pub main: Division,
+}
+
+/// What helps with a line whose rounding error passes 2 %, on the scale of the `line` beside the `main`
+/// scale of the kitchen.
+pub(super) fn aids(part: &Part, line: &Line, scales: Scales) -> WeighingAids {
     let solution = (line.food.role() == Role::Yeast)
-        .then(|| yeast_solution(part, line.mass, main))
+        .then(|| yeast_solution(part, line.mass, scales))
         .flatten();
     WeighingAids {
         pocket_scale: pocket_scale(line.mass),
@@ -116,9 +137,11 @@ fn pocket_scale(exact: Mass) -> Option<PocketScale> {
 /// A solution of 1 part of yeast in 20 of water: weigh 21 times the yeast, and take the water it
 /// brings off the plain water of the same part.
 ///
-/// Enough is stirred for the next whole division of yeast; what is not weighed in is thrown away.
+/// So much is stirred that the scale shows its yeast well, and at least what is weighed in; the rest is
+/// thrown away. Yeast and solution go on the pocket scale where there is one.
 /// Source: common practice.
-fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<SolutionAid> {
+fn yeast_solution(part: &Part, wanted: Mass, scales: Scales) -> Option<SolutionAid> {
+    let division = scales.line;
     let solution_exact = Mass::from_grams(wanted.grams() * PARTS_SOLUTION).ok()?;
     let solution = division.nearest(solution_exact);
     if solution <= Mass::ZERO {
@@ -128,25 +151,20 @@ fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<Solut
     }
     let yeast = Mass::from_grams(solution.grams() / PARTS_SOLUTION).ok()?;
     let water = Mass::from_grams(yeast.grams() * PARTS_WATER).ok()?;
-    let part_water: Mass = part
-        .lines
-        .iter()
-        .filter(|line| line.food.role() == Role::Water)
-        .map(|line| line.mass)
-        .sum();
+    let part_water = plain_water(part);
     if water > part_water {
         return Some(SolutionAid::NotEnoughWater {
             brings: water,
             water: part_water,
         });
     }
-    let components = whole(yeast.grams() / division.grams() - 1e-9).saturating_add(1);
-    let stir_in_yeast = division.times(components);
+    let stir_in_yeast = start(yeast, division);
     let water_left_exact = part_water.less(water);
     let error = yeast - wanted;
     Some(SolutionAid::Take(YeastSolution {
         wanted,
         division,
+        water_division: scales.main,
         stir_in_yeast,
         stir_in_water: Mass::from_grams(stir_in_yeast.grams() * PARTS_WATER).ok()?,
         solution_exact,
@@ -155,8 +173,32 @@ fn yeast_solution(part: &Part, wanted: Mass, division: Division) -> Option<Solut
         water,
         part_water,
         water_left_exact,
-        water_left: division.nearest(water_left_exact),
+        water_left: scales.main.nearest(water_left_exact),
         error,
         error_share: error.size().share_of(wanted),
+        within: within(
+            error.size().share_of(wanted),
+            division,
+            [stir_in_yeast, solution],
+        ),
     }))
+}
+
+fn plain_water(part: &Part) -> Mass {
+    let water = part.lines.iter();
+    let water = water.filter(|line| line.food.role() == Role::Water);
+    water.map(|line| line.mass).sum()
+}
+
+/// The yeast to stir in, in whole divisions: as much as goes in, and what the scale shows well.
+fn start(yeast: Mass, division: Division) -> Mass {
+    let enough = whole(yeast.grams() / division.grams() - 1e-9).saturating_add(1);
+    division.times(enough.max(YeastSolution::LEAST_DIVISIONS))
+}
+
+/// An error and half a division each of what is weighed, added up as shares.
+fn within(error: Option<Share>, division: Division, weighed: [Mass; 2]) -> Option<Share> {
+    let half = Mass::from_grams(division.grams() / 2.0).ok()?;
+    let [start, solution] = weighed.map(|mass| half.share_of(mass));
+    Some(error?.plus(start?).plus(solution?))
 }

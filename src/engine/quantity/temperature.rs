@@ -51,6 +51,18 @@ impl Temperature {
         Self(libm::round(2.0 * self.0) / 2.0)
     }
 
+    /// The next half degree Celsius, where it is to be as warm at least. Common practice.
+    #[must_use]
+    pub fn up_to_half_degree(self) -> Self {
+        Self(libm::ceil(2.0 * self.0) / 2.0)
+    }
+
+    /// The colder of the two.
+    #[must_use]
+    pub const fn min_of(self, other: Self) -> Self {
+        if other.0 < self.0 { other } else { self }
+    }
+
     /// The warmer of the two.
     #[must_use]
     pub const fn max_of(self, other: Self) -> Self {

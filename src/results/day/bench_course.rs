@@ -1,6 +1,6 @@
 //! The course of a bake at the bench: what is to be done now, and what runs beside it.
 
-use super::bench_order::{Doing, bench_order, doing};
+use super::bench_order::{Doing, bench_order, doing, is_counted};
 use super::day_results::DayResults;
 use crate::engine::plan::{Step, StepAt, Timed};
 use crate::engine::quantity::{Instant, Minutes};
@@ -16,7 +16,7 @@ pub struct BenchScreen {
     pub idle_until: Option<Instant>,
     /// What runs meanwhile and is waited for.
     pub waits_for: Option<StepAt>,
-    /// The step that *Back* takes up again; `None` where none is done.
+    /// The step that *Back* takes up again, or begins later; `None` where none is done.
     pub previous: Option<StepAt>,
     /// The number of the step, counted from one.
     pub number: usize,
@@ -70,7 +70,7 @@ pub fn bench_screen(
         waits_for: waits_for
             .or_else(|| course.last_running(course.by_themselves()))
             .filter(|_| !is_due),
-        previous: course.last_done(),
+        previous: course.begun_early().or_else(|| course.last_done()),
         number: done.saturating_add(1).min(order.len()),
         of: order.len(),
     }
@@ -110,8 +110,9 @@ impl<'c> Course<'c> {
 
     /// The steps that begin when the work before them is done.
     fn by_themselves(self) -> impl Iterator<Item = StepAt> {
-        let steps = self.results.plan.steps().iter().map(|step| step.at);
-        steps.filter(|at| doing(at.work) == Doing::ByItself)
+        let steps = self.results.plan.steps().iter();
+        let by_themselves = steps.filter(|step| !is_counted(step));
+        by_themselves.map(|step| step.at)
     }
 
     /// What a step waits for.
@@ -136,6 +137,12 @@ impl<'c> Course<'c> {
 
     fn is_open(self, at: StepAt) -> bool {
         self.done_at(at).is_none()
+    }
+
+    /// The step that was begun before it was due, and is not done.
+    pub(super) fn begun_early(self) -> Option<StepAt> {
+        let early = self.bench.early?;
+        (self.bench.at == Some(early) && self.is_open(early)).then_some(early)
     }
 
     /// The step that was done last; of several at once the later in the plan.

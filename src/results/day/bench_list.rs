@@ -2,7 +2,7 @@
 //! and what then runs by itself. Card and link are this list.
 
 use super::bench_figures::bench_step;
-use super::bench_order::{Doing, doing, in_order};
+use super::bench_order::{in_order, is_counted};
 use super::bench_step::BenchStep;
 use super::day_results::DayResults;
 use super::input::DayInput;
@@ -72,8 +72,7 @@ pub fn bench_list(input: &DayInput, results: &DayResults) -> Vec<ListedStep> {
             timed: *timed,
             figures,
         };
-        let by_itself = doing(step.at.work) == Doing::ByItself;
-        let before = by_itself.then(|| before(&mut list, step, results));
+        let before = (!is_counted(step)).then(|| before(&mut list, step, results));
         if let Some(Some(before)) = before {
             before.runs.push(runs);
             continue;

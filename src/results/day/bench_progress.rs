@@ -1,9 +1,9 @@
 //! What *Done*, *Start it now* and *Back* do at the bench.
 
 use super::bench_course::{Course, bench_screen};
-use super::bench_order::{Doing, doing};
+use super::bench_order::{Doing, doing, is_counted};
 use super::day_results::DayResults;
-use crate::engine::plan::{Step, StepAt, StepKind};
+use crate::engine::plan::{Edit, Step, StepAt, StepKind};
 use crate::engine::quantity::Minutes;
 use crate::sheet::Moment;
 use crate::sheet::day::Bench;
@@ -21,7 +21,7 @@ pub fn step_done(bench: &mut Bench, results: &DayResults, step: StepAt, now: Mom
     } else {
         run_timer(bench, results, step);
     }
-    let by_itself = |one: &&Step| doing(one.at.work) == Doing::ByItself;
+    let by_itself = |one: &&Step| !is_counted(one);
     for follows in results.plan.steps().iter().filter(by_itself) {
         let course = Course { results, bench };
         let all_over = course
@@ -33,11 +33,18 @@ pub fn step_done(bench: &mut Bench, results: &DayResults, step: StepAt, now: Mom
         }
     }
     bench.at = None;
+    bench.early = None;
     arrive(bench, results, now);
 }
 
-/// Begins a step before it is due.
+/// Begins a step before it is due. *Back* undoes that until the step is done.
 pub fn begin_early(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
+    take_up(bench, results, step, now);
+    bench.early = Some(step);
+}
+
+/// Begins a step and shows it.
+fn take_up(bench: &mut Bench, results: &DayResults, step: StepAt, now: Moment) {
     if doing(step.work) == Doing::ByHand {
         begin(bench, results, step, now);
     }
@@ -48,7 +55,7 @@ pub fn begin_early(bench: &mut Bench, results: &DayResults, step: StepAt, now: M
 pub(super) fn arrive(bench: &mut Bench, results: &DayResults, now: Moment) {
     let screen = bench_screen(Some(results), Some(bench), now);
     if let (Some(step), None) = (screen.step, screen.idle_until) {
-        begin_early(bench, results, step, now);
+        take_up(bench, results, step, now);
     }
 }
 
@@ -64,8 +71,17 @@ pub fn to_keep(bench: &Bench, results: &DayResults, now: Moment) -> Option<StepA
 }
 
 /// Takes back what was done last: it is to be done again, what began with it or after it has not
-/// begun, what ended then runs on with its timer.
+/// begun, what ended then runs on with its timer. A step that was begun before it was due, and is not
+/// done, is waited for again.
 pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
+    if let Some(early) = (Course { results, bench }).begun_early() {
+        bench.early = None;
+        if let Some(began) = bench.bake.began(early) {
+            undo_since(bench, results, (began, None), now);
+        }
+        bench.at = None;
+        return;
+    }
     let course = Course { results, bench };
     let Some(last) = course.last_done() else {
         return;
@@ -73,11 +89,22 @@ pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
     let Some(at) = course.done_at(last) else {
         return;
     };
-    let stays = doing(last.work) == Doing::ByHand;
+    let stays = Some(last).filter(|last| doing(last.work) == Doing::ByHand);
+    undo_since(bench, results, (at, stays), now);
+    bench.at = Some(last);
+}
+
+/// Takes back what began or ended at a moment or after it; one step may keep its beginning.
+fn undo_since(
+    bench: &mut Bench,
+    results: &DayResults,
+    (at, stays): (Moment, Option<StepAt>),
+    now: Moment,
+) {
     bench
         .bake
         .steps
-        .retain(|done| done.began < at || (stays && done.step == last));
+        .retain(|done| done.began < at || stays == Some(done.step));
     for done in &mut bench.bake.steps {
         done.ended = done.ended.filter(|ended| *ended < at);
     }
@@ -86,16 +113,34 @@ pub fn take_back(bench: &mut Bench, results: &DayResults, now: Moment) {
     for step in runs {
         let has = bench.timers.iter().any(|timer| timer.step == step);
         let course = Course { results, bench };
-        let ahead = course.ends(step).is_some_and(|ends| ends > now.instant());
+        let ends = timer_as_begun(bench, step).map(Moment::instant);
+        let ends = ends.or_else(|| course.ends(step));
+        let ahead = ends.is_some_and(|ends| ends > now.instant());
         if !has && ahead && doing(step.work) != Doing::ByHand && !bench.bake.is_over(step) {
-            run_timer(bench, results, step);
+            match timer_as_begun(bench, step) {
+                Some(ends) => bench.set_timer(step, ends),
+                None => run_timer(bench, results, step),
+            }
         }
     }
-    bench.at = Some(last);
+}
+
+/// When the timer of a step ends that was set as it began, or that was changed since; `None` where none
+/// was.
+fn timer_as_begun(bench: &Bench, step: StepAt) -> Option<Moment> {
+    let done = bench.bake.steps.iter().find(|done| done.step == step)?;
+    let changed = bench.edits.iter().find_map(|edit| match edit {
+        Edit::Duration { step: of, minutes } if *of == step => Some(*minutes),
+        Edit::Duration { .. } | Edit::LeftOut { .. } | Edit::Sooner { .. } | Edit::Added { .. } => {
+            None
+        }
+    });
+    let lasts = changed.or(done.expected)?;
+    Some(Moment::from_instant(done.began.instant().later(lasts)))
 }
 
 /// Begins a step and ends what it waited for.
-fn begin(bench: &mut Bench, results: &DayResults, step: StepAt, at: Moment) {
+pub(super) fn begin(bench: &mut Bench, results: &DayResults, step: StepAt, at: Moment) {
     let inputs: Vec<StepAt> = Course { results, bench }
         .inputs(step)
         .map(|input| input.at)
@@ -142,6 +187,7 @@ fn run_timer(bench: &mut Bench, results: &DayResults, step: StepAt) {
         } else {
             ends
         };
+        bench.bake.expect(step, ends.since(began));
         bench.set_timer(step, Moment::from_instant(ends));
     }
 }

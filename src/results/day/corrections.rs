@@ -111,7 +111,7 @@ fn start(results: &DayResults, bench: &Bench, step: StepAt) -> Option<StartDevia
 }
 
 /// By how much a step is off; `None` below [`SAME_TIME`].
-fn deviation(planned: Instant, now: Instant) -> Option<StartDeviation> {
+pub(super) fn deviation(planned: Instant, now: Instant) -> Option<StartDeviation> {
     let late = now > planned;
     let by = if late {
         now.since(planned)

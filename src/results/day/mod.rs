@@ -21,6 +21,7 @@ mod corrections;
 mod critical_path;
 mod day_results;
 mod doughs;
+mod fresh_paste;
 mod in_plan;
 mod input;
 mod kitchen_observations;
@@ -41,6 +42,7 @@ mod rise_correction;
 mod rise_place;
 mod rises;
 mod solutions;
+mod start_now;
 mod target;
 mod usual_run;
 mod weighed_formula;
@@ -55,10 +57,10 @@ pub use bench::{TimerState, begin_bake, finish_bake, last_time, timer_state};
 pub use bench_course::{BenchScreen, bench_screen, timers_beside};
 pub use bench_figures::bench_step;
 pub use bench_list::{ListedStep, RunningStep, bench_list};
-pub use bench_order::{Doing, doing};
+pub use bench_order::{Doing, doing, step_count, steps_counted};
 pub use bench_progress::{begin_early, step_done, take_back, to_keep};
 pub use bench_step::BenchStep;
-pub use bench_summary::{SummaryFigure, SummaryRow, bake_summary, note_findings};
+pub use bench_summary::{SummaryFigure, SummaryRow, as_expected, bake_summary, note_findings};
 pub use corrections::{
     DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, is_asleep,
     is_in_trouble, late_under_way, plan_snapshot, step_corrections,
@@ -66,6 +68,7 @@ pub use corrections::{
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};
 pub use doughs::Doughs;
+pub use fresh_paste::{FoundWarmth, FreshPaste, found_warmth};
 pub use input::DayInput;
 pub use kitchen_observations::{measured_cooling, measured_steam};
 pub use learning::{learnt, learnt_oven, taught_kitchen, with_learnt_friction, with_learnt_losses};
@@ -87,6 +90,7 @@ pub use rise_correction::{RiseDeviation, rise_deviation};
 pub use rise_place::{RisePlace, rise_place};
 pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};
 pub use solutions::ConflictedPlan;
+pub use start_now::{Moved, StartNow, start_now};
 pub use target::open_target;
 pub use usual_run::{plan_list, usual_list, usual_run};
 pub use weighed_formula::as_weighed;

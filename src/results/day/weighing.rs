@@ -74,7 +74,8 @@ pub struct WeighedLine {
     pub untared: Mass,
     /// Whether it has been weighed.
     pub is_weighed: bool,
-    /// The mass to show as weighed: the actual one, else the target.
+    /// The mass to show as weighed: the one that was typed, also where it was taken back, else the
+    /// target.
     pub mass: Option<Mass>,
 }
 
@@ -136,7 +137,7 @@ fn weighed_line(input: &DayInput, at: LineAt, untared: &mut Mass) -> WeighedLine
         warm: warm(input, at),
         untared: *untared,
         is_weighed: weighing.is_some(),
-        mass: weighing.and_then(|weighing| weighing.mass).or(target),
+        mass: input.bench.and_then(|bench| bench.typed(at)).or(target),
     }
 }
 

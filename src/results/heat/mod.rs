@@ -4,6 +4,7 @@
 //! after the frame: [`DoughQuestion::remedies`], [`CoolingPlan::advise`], [`warming`].
 
 mod apply_advice;
+mod apply_paste;
 mod baking;
 mod cooling;
 mod cooling_result;
@@ -30,6 +31,7 @@ pub use apply_advice::{
     StepAmount, apply_remedy, apply_step, flour_starts_at, ice_of, set_flour_temperature,
     set_liquid_temperature, step_amount,
 };
+pub use apply_paste::{PasteChange, apply_paste_change, paste_change};
 pub use baking::{Baking, baking};
 pub use cooling::{CoolingPlan, cooling_plan};
 pub use cooling_result::{CoolingResult, coolable, paste_cooling};

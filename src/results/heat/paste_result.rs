@@ -13,6 +13,8 @@ use crate::sheet::{HeatSettings, Kitchen};
 pub struct PasteResult {
     /// The place of its part in the formula.
     pub part: usize,
+    /// The liquid poured on it.
+    pub poured: Mass,
     /// The paste just after stirring.
     pub cooked: Result<CookedPaste, HeatError>,
     /// What it loses as steam, by the steam stored with its part.
@@ -49,6 +51,7 @@ pub fn pastes(
         .filter(|(_, own)| own.kind == PartKind::Paste)
         .filter_map(|(part, own)| {
             let asked = paste(formula, part, kitchen, &settings.paste).transpose()?;
+            let poured = asked.as_ref().map_or(Mass::ZERO, |asked| asked.liquid);
             let cooked = asked.and_then(|asked| cook(&asked));
             let at = cooked.as_ref().map_or(BOIL, |cooked| cooked.temperature);
             let predicted = cooked.as_ref().ok().filter(|_| own.steam <= Mass::ZERO);
@@ -59,6 +62,7 @@ pub fn pastes(
             Some(PasteResult {
                 predicted,
                 part,
+                poured,
                 cooked,
                 steam: steam_of(own, at).ok(),
             })

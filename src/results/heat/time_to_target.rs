@@ -58,7 +58,7 @@ pub fn time_to_target(
 pub fn measured_at(work: StepKind, of: u16, formula: &Formula) -> Vec<usize> {
     let cools = matches!(
         work,
-        StepKind::CoolPaste | StepKind::ChillPaste | StepKind::ChillPreferment
+        StepKind::Scald | StepKind::CoolPaste | StepKind::ChillPaste | StepKind::ChillPreferment
     );
     let parts = formula.parts.iter().enumerate();
     let found = parts.filter(|(place, own)| {

@@ -1,9 +1,9 @@
 //! A bake: what was really done, and what it noted.
 
-use super::findings::Findings;
+use super::findings::{Findings, WeighedOtherwise};
 use crate::engine::learn::Observation;
 use crate::engine::plan::{Edit, StepAt, StepKind};
-use crate::engine::quantity::Temperature;
+use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::{Id, Moment};
 
 /// A step as it really was.
@@ -15,6 +15,8 @@ pub struct DoneStep {
     pub began: Moment,
     /// When it ended; `None` while it is under way.
     pub ended: Option<Moment>,
+    /// How long the bench expected it to last as it began; `None` where it had no timer.
+    pub expected: Option<Minutes>,
 }
 
 /// A bake.
@@ -38,6 +40,8 @@ pub struct Bake {
     pub found: Findings,
     /// The steps.
     pub steps: Vec<DoneStep>,
+    /// What was weighed otherwise than asked; at most [`Bake::MOST_WEIGHED`].
+    pub weighed: Vec<WeighedOtherwise>,
     /// The baker's own words; at most [`Bake::NOTE_LENGTH`] characters.
     pub note: String,
     /// Whether a photo is stored beside it.
@@ -49,6 +53,8 @@ impl Bake {
     pub const NOTE_LENGTH: usize = 2000;
     /// The most steps there may be.
     pub const MOST_STEPS: usize = crate::engine::plan::Plan::MOST + Edit::MOST;
+    /// The most weights there may be that were not as asked.
+    pub const MOST_WEIGHED: usize = 60;
     /// The most characters a photo may have, as the text of a `data:` address: 60 KB.
     pub const PHOTO_LENGTH: usize = 80_000;
 
@@ -77,6 +83,7 @@ impl Bake {
             },
             found: Findings::NONE,
             steps: Vec::new(),
+            weighed: Vec::new(),
             note: String::new(),
             photo: false,
         }
@@ -110,12 +117,25 @@ impl Bake {
         done.find(|done| done.step == step).map(|done| done.began)
     }
 
-    /// When it was in the oven; when it began, where it never was.
+    /// When it went into the oven; `None` where it never did.
     #[must_use]
-    pub fn baked(&self) -> Moment {
+    pub fn in_oven(&self) -> Option<Moment> {
         let mut done = self.steps.iter();
         done.find(|done| done.step.work == StepKind::Bake)
-            .map_or(self.began, |done| done.began)
+            .map(|done| done.began)
+    }
+
+    /// When it went into the oven; when it began, where it never did.
+    #[must_use]
+    pub fn baked(&self) -> Moment {
+        self.in_oven().unwrap_or(self.began)
+    }
+
+    /// Notes how long a step that has begun is expected to last.
+    pub fn expect(&mut self, step: StepAt, lasts: Minutes) {
+        for done in self.steps.iter_mut().filter(|done| done.step == step) {
+            done.expected = Some(lasts);
+        }
     }
 
     /// Whether a step is over.
@@ -133,6 +153,7 @@ impl Bake {
                 step,
                 began: now,
                 ended: None,
+                expected: None,
             });
         }
     }

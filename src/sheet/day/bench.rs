@@ -74,6 +74,10 @@ pub struct Bench {
     pub bulk_place: Option<Temperature>,
     /// How warm it is where its pieces proof.
     pub proof_place: Option<Temperature>,
+    /// What was typed of lines that were then taken back; at most [`Bench::MOST_WEIGHINGS`].
+    pub set_aside: Vec<Weighing>,
+    /// The step that was begun before it was due, until it is done.
+    pub early: Option<StepAt>,
 }
 
 impl Bench {
@@ -101,6 +105,8 @@ impl Bench {
             edits: Vec::new(),
             bulk_place: None,
             proof_place: None,
+            set_aside: Vec::new(),
+            early: None,
         }
     }
 
@@ -225,14 +231,32 @@ impl Bench {
     /// Notes what went in of a line, in place of what was noted before.
     pub fn weigh(&mut self, at: LineAt, mass: Option<Mass>) {
         self.weighed.retain(|weighing| weighing.at != at);
+        self.set_aside.retain(|weighing| weighing.at != at);
         if self.weighed.len() < Self::MOST_WEIGHINGS {
             self.weighed.push(Weighing { at, mass });
         }
     }
 
-    /// Takes back that a line was weighed.
+    /// Notes that a line went in: the mass that was typed of it, else what is asked.
+    pub fn tick(&mut self, at: LineAt) {
+        self.weigh(at, self.typed(at));
+    }
+
+    /// Takes back that a line was weighed; the mass that was typed of it is set aside.
     pub fn unweigh(&mut self, at: LineAt) {
+        let typed = self.weighing(at).copied();
         self.weighed.retain(|weighing| weighing.at != at);
+        let has_room = self.set_aside.len() < Self::MOST_WEIGHINGS;
+        self.set_aside
+            .extend(typed.filter(|typed| typed.mass.is_some() && has_room));
+    }
+
+    /// The mass that was typed of a line, whether it is in or was taken back.
+    #[must_use]
+    pub fn typed(&self, at: LineAt) -> Option<Mass> {
+        let all = self.weighed.iter().chain(&self.set_aside);
+        all.filter(|weighing| weighing.at == at)
+            .find_map(|weighing| weighing.mass)
     }
 
     /// Stops a step's timer.

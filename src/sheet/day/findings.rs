@@ -49,3 +49,19 @@ impl Findings {
         *self == Self::NONE
     }
 }
+
+/// A line of which another mass was weighed than was asked.
+#[derive(Clone, Debug, PartialEq)]
+pub struct WeighedOtherwise {
+    /// What its food is called, as the list of ingredients or the baker has it.
+    pub food: String,
+    /// The mass asked for.
+    pub asked: Mass,
+    /// The mass weighed.
+    pub weighed: Mass,
+}
+
+impl WeighedOtherwise {
+    /// The most characters the name of a food may have.
+    pub const NAME_LENGTH: usize = 120;
+}

@@ -8,6 +8,6 @@ mod settings;
 
 pub use bake::{Bake, DoneStep};
 pub use bench::{Bench, Measured, PlanSnapshot, Timer, Weighing};
-pub use findings::{Crust, Findings};
+pub use findings::{Crust, Findings, WeighedOtherwise};
 pub use log::{Log, LogImport, Resets};
 pub use settings::{DaySettings, Fridge, Sleep, Target};

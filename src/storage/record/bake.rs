@@ -4,9 +4,9 @@ use serde::{Deserialize, Serialize};
 
 use crate::engine::learn::Observation;
 use crate::engine::plan::{StepAt, StepKind};
-use crate::engine::quantity::{Mass, Share, Temperature};
+use crate::engine::quantity::{Mass, Minutes, Share, Temperature};
 use crate::sheet::Kitchen;
-use crate::sheet::day::{Bake, Crust, DoneStep, Findings};
+use crate::sheet::day::{Bake, Crust, DoneStep, Findings, WeighedOtherwise};
 use crate::sheet::{Id, Moment, Sheet};
 
 use super::number::Small;
@@ -24,6 +24,7 @@ words! {
 described! {
     Bake: BakeRecord;
     Findings: FoundRecord;
+    WeighedOtherwise: WeighedOtherwiseRecord;
 }
 
 converted! { DoneStep: DoneStepRecord; }
@@ -48,6 +49,12 @@ struct BakeRecord {
     found: Findings,
     #[serde(default, with = "List::<{ Bake::MOST_STEPS }>")]
     steps: Vec<DoneStep>,
+    #[serde(
+        default,
+        skip_serializing_if = "Vec::is_empty",
+        with = "List::<{ Bake::MOST_WEIGHED }>"
+    )]
+    weighed: Vec<WeighedOtherwise>,
     #[serde(default, with = "Note::<{ Bake::NOTE_LENGTH }>")]
     note: String,
     #[serde(default)]
@@ -78,6 +85,19 @@ struct DoneStepRecord {
     began_ms: Moment,
     #[serde(skip_serializing_if = "Option::is_none")]
     ended_ms: Option<Moment>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    expected_min: Option<Minutes>,
+}
+
+#[derive(Deserialize, Serialize)]
+#[serde(remote = "WeighedOtherwise", deny_unknown_fields)]
+struct WeighedOtherwiseRecord {
+    #[serde(with = "Name::<{ WeighedOtherwise::NAME_LENGTH }>")]
+    food: String,
+    #[serde(rename = "asked_g")]
+    asked: Mass,
+    #[serde(rename = "weighed_g")]
+    weighed: Mass,
 }
 
 impl From<&DoneStep> for DoneStepRecord {
@@ -87,6 +107,7 @@ impl From<&DoneStep> for DoneStepRecord {
             of: done.step.of,
             began_ms: done.began,
             ended_ms: done.ended,
+            expected_min: done.expected,
         }
     }
 }
@@ -100,6 +121,7 @@ impl From<DoneStepRecord> for DoneStep {
             },
             began: record.began_ms,
             ended: record.ended_ms,
+            expected: record.expected_min,
         }
     }
 }

@@ -65,6 +65,14 @@ struct BenchRecord {
     bulk_place: Option<Temperature>,
     #[serde(rename = "proof_place_c", skip_serializing_if = "Option::is_none")]
     proof_place: Option<Temperature>,
+    #[serde(
+        default,
+        skip_serializing_if = "Vec::is_empty",
+        with = "List::<{ Bench::MOST_WEIGHINGS }>"
+    )]
+    set_aside: Vec<Weighing>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    early: Option<StepAt>,
 }
 
 #[derive(Deserialize, Serialize)]

@@ -86,11 +86,19 @@ fn solution(aid: &SolutionAid, options: FormatOptions) -> String {
 
 fn take_solution(take: &YeastSolution, options: FormatOptions) -> String {
     let weigh = |mass| format::mass_weighed(mass, take.division, options);
-    tr!(
+    let to_do = tr!(
         "Or stir {first} of yeast into {second} of water, weigh {third} of that into the dough, and pour only {fourth} of this part’s water.",
         first = weigh(take.stir_in_yeast),
         second = weigh(take.stir_in_water),
         third = weigh(take.solution),
-        fourth = weigh(take.water_left)
-    )
+        fourth = format::mass_weighed(take.water_left, take.water_division, options)
+    );
+    let Some(within) = take.within else {
+        return to_do;
+    };
+    let within = tr!(
+        "The yeast is then right to within {value}; throw the rest away.",
+        value = format::share(within, options)
+    );
+    format!("{to_do} {within}")
 }

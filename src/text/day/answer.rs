@@ -2,12 +2,13 @@
 
 use crate::engine::learn::Learnt;
 use crate::engine::numerics::saturating_u32;
-use crate::results::day::{DayResults, WhichRise};
+use crate::results::day::{DayResults, WhichRise, steps_counted};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{DaySettings, Log};
 use crate::text::{format, format_options::FormatOptions, tr};
 
 use super::learnt::learnt_figures;
+use super::log::baked_or_begun;
 
 /// From when to when: "On the table Sat 16:00; start Fri 18:40".
 #[must_use]
@@ -54,12 +55,12 @@ pub fn fridge_answer(settings: &DaySettings, options: FormatOptions) -> String {
     }
 }
 
-/// The steps: "19 steps, 1 h 39 min of work".
+/// The steps that the bench counts: "19 steps, 1 h 39 min of work".
 #[must_use]
 pub fn steps_answer(results: &DayResults, options: FormatOptions) -> String {
     tr!(
         "{count} steps, {hands} of work",
-        count = format::count(saturating_u32(results.order.len()), options),
+        count = format::count(saturating_u32(steps_counted(results)), options),
         hands = format::minutes(results.hands, options)
     )
 }
@@ -97,7 +98,7 @@ pub fn log_answer(log: &Log, zone: &Zone, options: FormatOptions) -> String {
     let Some(last) = log.bakes().last() else {
         return tr!("no bake yet").to_owned();
     };
-    let date = format::date(last.began.instant(), zone);
+    let date = baked_or_begun(last, &format::date(last.baked().instant(), zone));
     match saturating_u32(log.bakes().len()) {
         1 => tr!("one bake, {date}", date = date),
         more => tr!(

@@ -6,8 +6,8 @@ use crate::engine::formula::Formula;
 use crate::engine::plan::Plan;
 use crate::engine::quantity::Minutes;
 use crate::results::day::{
-    DurationChange, PartWarmth, ReadyTime, RiseDeviation, RisePlace, StartDeviation,
-    StepCorrections,
+    DurationChange, FoundWarmth, FreshPaste, PartWarmth, ReadyTime, RiseDeviation, RisePlace,
+    StartDeviation, StepCorrections,
 };
 use crate::sheet::civil::Zone;
 use crate::text::error::ErrorText;
@@ -64,7 +64,7 @@ pub fn ready_change(corrections: &StepCorrections, zone: &Zone) -> Option<String
     })
 }
 
-fn duration_change(
+pub(super) fn duration_change(
     change: &DurationChange,
     plan: &Plan,
     formula: &Formula,
@@ -174,6 +174,34 @@ pub fn part_warmth(called: &str, warmth: &PartWarmth, options: FormatOptions) ->
         wanted = wanted,
         there = format::minutes(wait, options)
     )
+}
+
+/// What was measured at a step says: whether a paste is hot enough, or how long something still needs.
+#[must_use]
+pub fn found_warmth(called: &str, found: &FoundWarmth, options: FormatOptions) -> String {
+    match found {
+        FoundWarmth::Fresh(fresh) => fresh_paste(called, fresh, options),
+        FoundWarmth::Needs(warmth) => part_warmth(called, warmth, options),
+    }
+}
+
+fn fresh_paste(called: &str, fresh: &FreshPaste, options: FormatOptions) -> String {
+    let at = format::temperature(fresh.measured, options);
+    if fresh.is_short() {
+        tr!(
+            "{called} is at {at}; its starch cooks at {range}. Put it on low heat and stir until it is at {goal}.",
+            called = called,
+            at = at,
+            range = format::temperature_range(fresh.begins, fresh.goal, options),
+            goal = format::temperature(fresh.goal, options)
+        )
+    } else {
+        tr!(
+            "{called} is at {at}: hot enough, all of its starch cooks.",
+            called = called,
+            at = at
+        )
+    }
 }
 
 /// A button for waiting.

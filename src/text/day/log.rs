@@ -3,9 +3,9 @@
 use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Instant;
 use crate::sheet::civil::Zone;
-use crate::sheet::day::{Bench, LogImport};
+use crate::sheet::day::{Bake, Bench, LogImport};
 use crate::text::format_options::FormatOptions;
-use crate::text::{format, name, tr};
+use crate::text::{chart::listed, format, language::tr_dynamic, name, tr};
 
 /// The report of an import: the bakes, and the number of photos without room.
 #[must_use]
@@ -113,16 +113,45 @@ pub fn bake_waits(bench: &Bench) -> String {
     )
 }
 
-/// The date of a bake; one of another year than now says which.
+/// The day on which a bake went into the oven, or on which it began where it never did; one of another
+/// year than now says which. The zone is that of the bake.
 #[must_use]
-pub fn baked_on(at: Instant, now: Instant, zone: &Zone) -> String {
+pub fn baked_on(bake: &Bake, now: Instant, zone: &Zone) -> String {
+    let at = bake.baked().instant();
     let [year, this] = [at, now].map(|at| zone.civil(at).date.numbers().0);
     let date = format::date(at, zone);
-    if year == this {
+    let date = if year == this {
         date
     } else {
         tr!("{date} {year}", date = date, year = year)
+    };
+    baked_or_begun(bake, &date)
+}
+
+/// A date of a bake, and what it is the date of.
+pub(super) fn baked_or_begun(bake: &Bake, date: &str) -> String {
+    if bake.in_oven().is_some() {
+        tr!("baked {date}", date = date)
+    } else {
+        tr!("begun {date}", date = date)
     }
+}
+
+/// What was weighed otherwise than asked in a bake; `None` where all was as asked.
+#[must_use]
+pub fn weighed_otherwise(bake: &Bake, options: FormatOptions) -> Option<String> {
+    let mass = |mass| format::mass(mass, options);
+    let lines = bake.weighed.iter().map(|line| {
+        tr!(
+            "{food} {weighed} instead of {asked}",
+            food = tr_dynamic(&line.food),
+            weighed = mass(line.weighed),
+            asked = mass(line.asked)
+        )
+    });
+    let lines: Vec<String> = lines.collect();
+    let listed = listed(&lines)?;
+    Some(tr!("Weighed: {lines}.", lines = listed))
 }
 
 /// A bake of another formula is under way.

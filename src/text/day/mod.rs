@@ -21,6 +21,7 @@ mod path;
 mod preferment;
 mod ready;
 mod rise;
+mod start_now;
 mod step;
 
 pub use adjustment::{adjustment, bedtime};
@@ -39,7 +40,7 @@ pub use bench_wait::{
 pub use calendar::calendar_events;
 pub use conflict::{change, conflict, paste_conflict, paste_cure, ready_later};
 pub use corrections::{
-    duration_changes, ice_for, part_warmth, ready_change, rise_deviation, rise_place,
+    duration_changes, found_warmth, ice_for, part_warmth, ready_change, rise_deviation, rise_place,
     start_deviation, wait_for,
 };
 pub use dough::yeast_activity;
@@ -47,10 +48,11 @@ pub use learnt::{LearntFigure, evidence, learnt_figures, observations, oven, tru
 pub use loads::{bake_difference, class_loads, loads};
 pub use log::{
     bake_waits, baked_on, log_imported, not_a_picture, other_bake, photo_gone, photo_of,
-    photo_stored, photo_too_large, photos_full, picture_broken,
+    photo_stored, photo_too_large, photos_full, picture_broken, weighed_otherwise,
 };
 pub use path::{bulk, path_working, rise_working};
 pub use preferment::{preferment_conflict, preferment_cure, preferment_rise, preferment_working};
 pub use ready::{ready, ready_between, table_working};
 pub use rise::{basis, rise_begins, rise_difference, rise_range, signs};
+pub use start_now::start_now;
 pub use step::{StepLine, caution_of, first_of_day, step_line};

@@ -28,7 +28,7 @@ pub use dough::{Morning, balance_sum, dough_temperature, liquid, liquid_at, liqu
 pub use factor::{factor_differs, printed_factor};
 pub use melt::{bath_caution, melt_remedy, melted};
 pub use names::{giver, standing_names};
-pub use paste::{flour_cooks, paste, paste_remedy};
+pub use paste::{flour_cooks, paste, paste_remedy, paste_remedy_line};
 pub use standing::{standing_long, warming};
 pub use steam::steam_predicted;
 pub use step::{offered, reached, remedy, step, step_alone, steps};

@@ -1,6 +1,7 @@
 //! The paste: whether it gets hot enough, and what to do where it does not.
 
 use crate::engine::heat::{CookedFlour, CookedPaste, PasteLimit, PasteRemedy};
+use crate::results::heat::{PasteChange, paste_change};
 use crate::text::{
     Advice,
     chart::{capitalized, stopped},
@@ -54,24 +55,38 @@ pub fn paste_remedy(remedy: &PasteRemedy, options: FormatOptions) -> String {
         PasteRemedy::WarmBowl { to } => {
             tr!(
                 "warm the bowl to {value} first",
-                value = format::temperature(to.to_half_degree(), options)
+                value = format::temperature(to.up_to_half_degree(), options)
             )
         }
-        PasteRemedy::MoreHeat { liquid } => {
+        PasteRemedy::MoreHeat { .. } => {
             tr!(
                 "pour {value} more, boiling, for its heat",
-                value = format::mass(liquid, options)
+                value = to_pour(remedy, options)
             )
         }
-        PasteRemedy::MoreWater { liquid } => tr!(
+        PasteRemedy::MoreWater { .. } => tr!(
             "pour {value} more, for the starch lacks water",
-            value = format::mass(liquid, options)
+            value = to_pour(remedy, options)
         ),
         PasteRemedy::Stove { to, .. } => tr!(
             "finish it on the stove, stirring, to {value}",
             value = format::temperature(to, options)
         ),
     }
+}
+
+/// The liquid that a tap would add, so that word and deed are one.
+fn to_pour(remedy: &PasteRemedy, options: FormatOptions) -> String {
+    match paste_change(remedy) {
+        Some(PasteChange::Liquid(more)) => format::mass(more, options),
+        Some(PasteChange::Bowl(_)) | None => String::new(),
+    }
+}
+
+/// A remedy as a line of its own.
+#[must_use]
+pub fn paste_remedy_line(remedy: &PasteRemedy, options: FormatOptions) -> String {
+    stopped(&capitalized(&paste_remedy(remedy, options)))
 }
 
 /// How one flour fares, and what holds it back.

@@ -6,13 +6,13 @@ use leptos::prelude::*;
 use super::began_box::BeganBox;
 use super::bench_heading::STEP_HEADING;
 use super::corrections::{Deviations, StepCorrections};
-use super::measures::Measures;
+use super::measures::{Measures, MixedFor};
 use super::results::Day;
 use super::warmth_boxes::WarmthBoxes;
 use super::weigh_rows::WeighRows;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::{BenchStep, DayInput, bench_step, step_weighing};
+use crate::results::day::{BenchStep, DayInput, bench_step};
 use crate::text::{
     FormatOptions, caution,
     day::{self as day_text, caution_of},
@@ -25,30 +25,19 @@ pub fn OneStep(
     /// Which.
     step: StepAt,
 ) -> impl IntoView {
-    let day = Day::from_context();
-    let weighs = memo(move || {
-        let any = day.with_results(|input, results| {
-            let weighing = step_weighing(input, results, step);
-            !weighing.lines.is_empty() || !weighing.parts.is_empty()
-        });
-        any.unwrap_or_default()
-    });
-    // Where there is nothing to weigh, the boxes have room; else they are one tap away.
-    let boxes = move || (!weighs.get()).then(|| view! { <Boxes step /> });
-    let folded = move || weighs.get().then(|| view! { <Boxes step /> });
     view! {
         <section class="one-step" aria-label=tr!("This step")>
             <StepName step />
             <Sentence step />
             <WeighRows step />
-            {boxes}
+            <Boxes step />
             <StepCorrections step />
             <details class="fold within otherwise">
                 <summary>
                     <span class="title">{tr!("It went differently")}</span>
                 </summary>
                 <div class="body">
-                    {folded}
+                    <MixedFor step />
                     <BeganBox step />
                     <Deviations step />
                 </div>

@@ -1,5 +1,7 @@
 //! The bench while there is nothing to do: until when, what runs meanwhile, what comes next.
 
+use std::time::Duration;
+
 use leptos::prelude::*;
 
 use super::began_box::BeganBox;
@@ -10,7 +12,7 @@ use super::ready_line::ReadyAt;
 use super::results::Day;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::{BenchScreen, before_mixing, is_asleep};
+use crate::results::day::{BenchScreen, before_mixing, is_asleep, start_now};
 use crate::text::{day as day_text, name, tr};
 
 /// Nothing to do until the next step.
@@ -79,6 +81,7 @@ pub fn Waiting(
             {runs}
             {plain}
             <ReadyAt />
+            <StartedNow step />
         </section>
     }
 }
@@ -93,6 +96,39 @@ fn Meanwhile(
         day_text::bench_meanwhile(found, &input.sheet.formula, input.zone, options)
     });
     view! { <p>{sentence}</p> }
+}
+
+/// So long after the frame it is worked out what starting now does: it takes a plan of its own.
+const AFTER_FRAME: Duration = Duration::from_millis(40);
+
+/// What becomes of the bread when the next step is started now.
+#[component]
+fn StartedNow(
+    /// The next step.
+    step: StepAt,
+) -> impl IntoView {
+    let day = Day::from_context();
+    let wording = RwSignal::new(None::<String>);
+    Effect::new(move |_| {
+        day.results.track();
+        day.state.options.track();
+        let work = move || {
+            let found = untrack(|| {
+                let options = day.state.options.get();
+                day.with_results(|input, results| {
+                    let then = start_now(input, results, step)?;
+                    let (plan, formula) = (&results.plan, &input.sheet.formula);
+                    Some(day_text::start_now(
+                        &then, plan, formula, input.zone, options,
+                    ))
+                })
+            });
+            // The baker may have gone on.
+            drop(wording.try_set(found.flatten()));
+        };
+        set_timeout(work, AFTER_FRAME);
+    });
+    view! { <p class="started-now">{wording}</p> }
 }
 
 /// That the time waited for lies in the night.

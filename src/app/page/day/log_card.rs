@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::local_time::zone_at;
 use super::log_files::LogFiles;
 use super::photo_box::PhotoBox;
 use super::photos;
@@ -9,6 +10,7 @@ use super::removed_bake::RemovedBake;
 use super::results::Day;
 use crate::app::part::{AnswerRow, Button};
 use crate::app::state::memo;
+use crate::results::day::as_expected;
 use crate::sheet::day::Bake;
 use crate::sheet::{Id, plain};
 use crate::text::{day as day_text, format, tr};
@@ -23,8 +25,9 @@ pub fn LogCard() -> impl IntoView {
     let answer = memo(move || {
         let options = day.state.options.get();
         day.log.with(|log| {
-            day.zone
-                .with_value(|zone| day_text::log_answer(log, zone, options))
+            let last = log.bakes().last();
+            let zone = last.map(|bake| zone_at(bake.baked().instant()));
+            day_text::log_answer(log, &zone.unwrap_or_default(), options)
         })
     });
     view! {
@@ -92,15 +95,15 @@ fn LogRow(
     };
     let began = move || {
         select(&|bake| {
-            let (at, now) = (bake.baked().instant(), day.minute.get());
-            day.zone
-                .with_value(|zone| day_text::baked_on(at, now, zone))
+            let zone = zone_at(bake.baked().instant());
+            day_text::baked_on(bake, day.minute.get(), &zone)
         })
     };
     let noted = move || {
         select(&|bake| {
             let options = day.state.options.get();
-            let mut wording = vec![day_text::observations(&bake.noted, options)];
+            let mut wording = vec![day_text::observations(&as_expected(bake), options)];
+            wording.extend(day_text::weighed_otherwise(bake, options));
             wording.extend(day_text::findings(&bake.found, options));
             wording.join(" ")
         })
@@ -121,10 +124,8 @@ fn LogRow(
     let has = Callback::new(move |photo: bool| change(&|bake| bake.photo = photo));
     let alt = Signal::derive(move || {
         select(&|bake| {
-            let date = day
-                .zone
-                .with_value(|zone| format::date(bake.baked().instant(), zone));
-            day_text::photo_of(&bake.name, &date)
+            let at = bake.baked().instant();
+            day_text::photo_of(&bake.name, &format::date(at, &zone_at(at)))
         })
     });
     // What is folded away is drawn when it is first unfolded: there may be very many bakes.

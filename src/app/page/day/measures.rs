@@ -23,7 +23,7 @@ pub fn Measures(
     step: StepAt,
 ) -> impl IntoView {
     match measurement_at(step.work) {
-        Some(Measurement::DoughTemperature) => view! { <DoughBoxes /> }.into_any(),
+        Some(Measurement::DoughTemperature) => view! { <DoughWarmth /> }.into_any(),
         Some(Measurement::PasteMass) => view! { <PasteMass step /> }.into_any(),
         Some(Measurement::DoughMass) => view! { <DoughMass /> }.into_any(),
         Some(Measurement::BreadMass) => view! { <BreadMass /> }.into_any(),
@@ -31,9 +31,9 @@ pub fn Measures(
     }
 }
 
-/// How warm the dough is, and how long it was mixed.
+/// How warm the dough is.
 #[component]
-fn DoughBoxes() -> impl IntoView {
+fn DoughWarmth() -> impl IntoView {
     let day = Day::from_context();
     let warm = memo(move || {
         let options = day.state.options.get();
@@ -44,16 +44,7 @@ fn DoughBoxes() -> impl IntoView {
             .map(|at| format::box_temperature(at, options))
             .unwrap_or_default()
     });
-    let minutes = memo(move || {
-        let options = day.state.options.get();
-        let kitchen = day.state.kitchen.get();
-        let minutes = day.bench.with(|bench| {
-            let bake = bench.as_ref().map(|bench| &bench.bake);
-            day.state.with(|sheet| mixing_time(bake, sheet, &kitchen))
-        });
-        format::box_minutes(minutes, options)
-    });
-    let store_warm = move |text: String| {
+    let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let warm = read::temperature(&text, options).map_err(|error| error.sentence(options))?;
         let sheet = day.state.sheet();
@@ -63,7 +54,37 @@ fn DoughBoxes() -> impl IntoView {
         });
         Ok(())
     };
-    let store_minutes = move |text: String| {
+    let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
+    view! {
+        <div class="boxes dough-warmth">
+            <NumberBox id="real-dough" label=tr!("Dough temperature") unit figure=warm store=Callback::new(store) />
+        </div>
+    }
+}
+
+/// How long the dough was mixed, at the steps at which it is.
+#[component]
+pub fn MixedFor(
+    /// At which step.
+    step: StepAt,
+) -> impl IntoView {
+    let is_mixed = measurement_at(step.work) == Some(Measurement::DoughTemperature);
+    is_mixed.then(|| view! { <MixingBox /> })
+}
+
+#[component]
+fn MixingBox() -> impl IntoView {
+    let day = Day::from_context();
+    let minutes = memo(move || {
+        let options = day.state.options.get();
+        let kitchen = day.state.kitchen.get();
+        let minutes = day.bench.with(|bench| {
+            let bake = bench.as_ref().map(|bench| &bench.bake);
+            day.state.with(|sheet| mixing_time(bake, sheet, &kitchen))
+        });
+        format::box_minutes(minutes, options)
+    });
+    let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let minutes = read::minutes(&text, options).map_err(|error| error.sentence(options))?;
         let sheet = day.state.sheet();
@@ -71,11 +92,9 @@ fn DoughBoxes() -> impl IntoView {
         day.change_bench(|bench| note_mixing_time(&mut bench.bake, &sheet, &kitchen, minutes));
         Ok(())
     };
-    let unit = Signal::derive(move || day.state.options.get().units.temperature.symbol());
     view! {
         <div class="boxes">
-            <NumberBox id="real-dough" label=tr!("Dough temperature") unit figure=warm store=Callback::new(store_warm) />
-            <NumberBox id="real-mixing" label=tr!("Mixed for") unit=tr!("min") figure=minutes store=Callback::new(store_minutes) />
+            <NumberBox id="real-mixing" label=tr!("Mixed for") unit=tr!("min") figure=minutes store=Callback::new(store) />
         </div>
     }
 }
@@ -180,7 +199,7 @@ pub fn BreadPhoto() -> impl IntoView {
     bake.map(|bake| {
         let date = day
             .zone
-            .with_value(|zone| format::date(bake.began.instant(), zone));
+            .with_value(|zone| format::date(bake.baked().instant(), zone));
         let alt = Signal::stored(day_text::photo_of(&bake.name, &date));
         view! { <PhotoBox bake=bake.id alt has /> }
     })

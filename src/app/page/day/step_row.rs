@@ -5,7 +5,9 @@ use leptos::prelude::*;
 use super::results::Day;
 use crate::app::part::{Button, NumberBox, TextBox};
 use crate::app::state::memo;
+use crate::engine::numerics::saturating_u32;
 use crate::engine::plan::{Edit, Step, StepAt};
+use crate::results::day::step_count;
 use crate::text::{
     ErrorText, caution,
     day::{self as day_text, StepLine, caution_of},
@@ -29,6 +31,15 @@ pub fn StepRow(
         })
         .flatten()
     });
+    let number = memo(move || {
+        let options = day.state.options.get();
+        let number = day.read(|results| {
+            let (step, _) = results.step(place)?;
+            step_count(results, step.at)
+        });
+        let number = number.flatten().map(saturating_u32);
+        number.map(|number| format::count(number, options))
+    });
     let part = move |pick: fn(StepLine) -> String| move || line.get().map(pick).unwrap_or_default();
     let starts_day = memo(move || {
         let first = day.read(|results| {
@@ -45,7 +56,7 @@ pub fn StepRow(
             <details on:toggle=move |_| opened.set(true)>
                 <summary>
                     <span class="clock">{part(|line| line.clock)}</span>
-                    <span class="name">{part(|line| line.name)}</span>
+                    <span class="name" data-step=number>{part(|line| line.name)}</span>
                     <span class="quiet">{part(|line| line.long)}</span>
                 </summary>
                 <Show when=move || opened.get()>

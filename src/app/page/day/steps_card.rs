@@ -55,6 +55,7 @@ fn Content() -> impl IntoView {
         <p class="body follows" role="status">{wording}</p>
         <Adjusted />
         <p class="body quiet" role="status">{oven}</p>
+        <p class="body quiet">{day_text::numbered_steps()}</p>
         <ol class="steps">
             <For each=move || order.get() key=|place| *place let(place)>
                 <StepRow place />

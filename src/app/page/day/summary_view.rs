@@ -23,10 +23,12 @@ pub fn SummaryView() -> impl IntoView {
     });
     let found = memo(move || {
         let options = day.state.options.get();
-        let found = day
-            .finished
-            .with(|finished| finished.as_ref().map(|finished| finished.bake.found));
-        found.map(|found| day_text::findings(&found, options).join(" "))
+        day.finished.with(|finished| {
+            let bake = &finished.as_ref()?.bake;
+            let weighed = day_text::weighed_otherwise(bake, options).into_iter();
+            let found = day_text::findings(&bake.found, options);
+            Some(weighed.chain(found).collect::<Vec<_>>().join(" "))
+        })
     });
     let [predicted, happened, next] = [tr!("predicted"), tr!("happened"), tr!("next bake")];
     let row = move |row: SummaryRow| {

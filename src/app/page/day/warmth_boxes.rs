@@ -10,7 +10,7 @@ use crate::app::part::{Button, NumberBox};
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Minutes;
-use crate::results::day::{PartWarmth, measured_cooling, part_warmth};
+use crate::results::day::{FoundWarmth, found_warmth, measured_cooling};
 use crate::results::heat::measured_at;
 use crate::sheet::day::Measured;
 use crate::text::{ErrorText, FormatOptions, day as day_text, format, read, tr};
@@ -81,12 +81,12 @@ fn WarmthBox(
     };
     let warmth = memo(move || {
         let sheet = day.state.current();
-        day.with_input(&sheet, |input| part_warmth(input, step, part))
+        day.with_input(&sheet, |input| found_warmth(input, step, part))
     });
     let wording = memo(move || {
         let options = day.state.options.get();
         let warmth = warmth.get()?;
-        Some(name.with(|name| day_text::part_warmth(name, &warmth, options)))
+        Some(name.with(|name| day_text::found_warmth(name, &warmth, options)))
     });
     let buttons = memo(move || {
         let options = day.state.options.get();
@@ -111,7 +111,10 @@ fn WarmthBox(
 }
 
 /// What can be tapped.
-fn buttons(warmth: &PartWarmth, options: FormatOptions) -> Vec<(Minutes, String)> {
+fn buttons(found: &FoundWarmth, options: FormatOptions) -> Vec<(Minutes, String)> {
+    let FoundWarmth::Needs(warmth) = found else {
+        return Vec::new();
+    };
     let wait = warmth.wait.map(|it| (it, day_text::wait_for(it, options)));
     let ice = warmth.in_ice.map(|it| (it, day_text::ice_for(it, options)));
     wait.into_iter().chain(ice).collect()

@@ -114,7 +114,7 @@ pub fn WeighRow(
     let ticked = move |is_in: bool| {
         day.change_bench(|bench| {
             if is_in {
-                bench.weigh(at, None);
+                bench.tick(at);
             } else {
                 bench.unweigh(at);
             }

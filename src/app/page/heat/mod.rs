@@ -16,6 +16,7 @@ mod kitchen_card;
 mod known_bake;
 mod paste_card;
 mod paste_figure;
+mod paste_remedies;
 mod phases;
 mod place;
 mod remedy_lines;

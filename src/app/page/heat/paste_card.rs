@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::HeatContext;
 use super::fields::{DROP, PASTE_BOWL};
 use super::paste_figure::{PasteFigure, boils_at, comes_to, starch_cooked};
+use super::paste_remedies::PasteRemedies;
 use super::steam::{SteamFigure, SteamPredicted, WeighedBox};
 use crate::app::part::{AnswerRow, FieldBox, SafetyLine, Verdict};
 use crate::app::state::{memo, use_app_state};
@@ -59,6 +60,10 @@ fn Content(
         let options = state.options.get();
         context
             .read_paste_result(part, |paste| match &paste.cooked {
+                // What to do is listed, each with its button.
+                Ok(cooked) if !cooked.remedies.is_empty() => {
+                    heat::paste(cooked, options).means.into_owned()
+                }
                 Ok(cooked) => heat::paste(cooked, options).sentence(),
                 Err(error) => error.sentence(options),
             })
@@ -78,6 +83,7 @@ fn Content(
     view! {
         <div class="body">
             <p class="follows">{wording}</p>
+            <PasteRemedies part />
             <SafetyLine step=Hazard::Scalding />
             <div class="boxes">
                 <Show when=move || first.get()>
