@@ -88,30 +88,32 @@ pub fn step_with_heat(at: StepAt, heat: Option<HeatFrom>, formula: &Formula) -> 
 /// A step of a part, by the part's own name: "Mix Night dough". `None` for other steps, and where the
 /// part has no name.
 fn of_a_part(at: StepAt, formula: &Formula) -> Option<String> {
-    let own = || {
-        let part = formula.parts.get(usize::from(at.of))?;
-        (!part.name.is_empty()).then_some(part.name.as_str())
+    if at.work == StepKind::WarmUp {
+        let is_ahead = |kind| matches!(kind, PartKind::Paste | PartKind::Preferment);
+        let parts = names_of(formula, is_ahead)?;
+        return Some(tr!("Take out {parts}", parts = parts));
+    }
+    if at.work == StepKind::Brush {
+        let part = names_of(formula, |kind| kind == PartKind::Wash)?;
+        return Some(tr!("Brush with {part}", part = part));
+    }
+    let part = || {
+        let own = formula.parts.get(usize::from(at.of))?;
+        (!own.name.is_empty()).then_some(own.name.as_str())
     };
-    Some(match at.work {
-        StepKind::Scald => tr!("Make {part}", part = own()?),
-        StepKind::CoolPaste => tr!("Let {part} cool", part = own()?),
-        StepKind::ChillPaste | StepKind::ChillPreferment => {
-            tr!("{part} in the fridge", part = own()?)
-        }
-        StepKind::MixPreferment => tr!("Mix {part}", part = own()?),
-        StepKind::StandPreferment => tr!("Let {part} stand", part = own()?),
-        StepKind::WarmUp => {
-            let parts = names_of(formula, |kind| {
-                matches!(kind, PartKind::Paste | PartKind::Preferment)
-            });
-            tr!("Take out {parts}", parts = parts?)
-        }
-        StepKind::Brush => {
-            let parts = names_of(formula, |kind| kind == PartKind::Wash);
-            tr!("Brush with {part}", part = parts?)
-        }
-        _ => return None,
-    })
+    if at.work == StepKind::Scald {
+        Some(tr!("Make {part}", part = part()?))
+    } else if at.work == StepKind::CoolPaste {
+        Some(tr!("Let {part} cool", part = part()?))
+    } else if at.work == StepKind::MixPreferment {
+        Some(tr!("Mix {part}", part = part()?))
+    } else if at.work == StepKind::StandPreferment {
+        Some(tr!("Let {part} stand", part = part()?))
+    } else if matches!(at.work, StepKind::ChillPaste | StepKind::ChillPreferment) {
+        Some(tr!("{part} in the fridge", part = part()?))
+    } else {
+        None
+    }
 }
 
 /// The names of the parts of some kinds, in a list; `None` without one.
