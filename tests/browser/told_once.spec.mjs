@@ -54,7 +54,7 @@ test('the notice of a link is closed for that link, also after a change and a re
   const app = new Formula(page);
   const notice = app.notice('This formula came with a link');
   await notice.waitFor();
-  await page.locator('.foot').getByRole('button', { name: 'Close' }).click();
+  await page.locator('.foot').getByRole('button', { name: 'Close the notice' }).click();
   await notice.waitFor({ state: 'hidden' });
   await page.reload();
   await ready(page);

@@ -74,7 +74,7 @@ pub fn VisitNotice() -> impl IntoView {
             <div class="notice" role="status">
                 <p>{notice::visitor()}</p>
                 <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />
-                <IconButton picture=Picture::Close name=tr!("Close") on_tap=move |()| closed.close() />
+                <IconButton picture=Picture::Close name=tr!("Close the notice") on_tap=move |()| closed.close() />
             </div>
         </Show>
     }
