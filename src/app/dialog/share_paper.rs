@@ -96,7 +96,8 @@ impl Pages {
                 if !self.is_last(asked) {
                     return;
                 }
-                self.now.set(untrack(|| bench_cards(state, content)));
+                let cards = state.with_root_owner(|| untrack(|| bench_cards(state, content)));
+                self.now.set(cards);
                 request_animation_frame(move || {
                     if self.is_last(asked) {
                         let found = self.now.with_untracked(|pages| fit_to_paper(pages));
