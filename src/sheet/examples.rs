@@ -29,8 +29,8 @@ const CHOCOLATE_LOAF: Example = (
     "Lantern Lane chocolate loaf",
     Bread::SoftTin,
     10,
-    "Lantern Lane evening class, first week. Scald and preferment the night before; both go into \
-     the mixer cold. Ten balls, chocolate inside each, close together in one tin.",
+    "Lantern Lane evening class, first week. Scald and preferment the night before; Heat says \
+     when to take them out. Ten balls, chocolate inside each, close together in one tin.",
     &[
         (
             PartKind::Paste,

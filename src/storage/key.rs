@@ -20,6 +20,8 @@ pub const CLASS: &str = "softcrumb.class";
 pub const SETTINGS: &str = "softcrumb.settings";
 /// The id of the formula that is open, as plain text.
 pub const OPEN: &str = "softcrumb.open";
+/// The link whose notice was closed, as plain text.
+pub const CLOSED_VISIT: &str = "softcrumb.closed_visit";
 /// Changes since formulas were last saved to a file, as plain digits.
 pub const UNFILED: &str = "softcrumb.unfiled";
 

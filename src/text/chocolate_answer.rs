@@ -21,15 +21,6 @@ pub fn syrup(verdict: SyrupVerdict, at: Temperature, options: FormatOptions) -> 
         SyrupVerdict::Seizes { missing: None } => {
             tr!("It seizes, however much of this liquid is poured").to_owned()
         }
-        SyrupVerdict::Lumpy {
-            settles,
-            once_smooth,
-        } => tr!(
-            "Lumpy: it settles at {settles}. Melted smooth, at {at} it {looks}",
-            settles = format::temperature(settles, options),
-            at = at,
-            looks = name::handling_looks(once_smooth)
-        ),
         SyrupVerdict::Thick => tr!("Thick: at {at} it is too stiff to work", at = at),
         SyrupVerdict::Runs(handling) => tr!(
             "At {at} it {looks}",
@@ -45,17 +36,17 @@ pub fn syrup_word(verdict: SyrupVerdict) -> &'static str {
     match verdict {
         SyrupVerdict::MeltedOnly => tr!("No water added"),
         SyrupVerdict::Seizes { .. } => tr!("Seizes"),
-        SyrupVerdict::Lumpy { .. } => tr!("Lumpy"),
         SyrupVerdict::Thick => tr!("Too stiff"),
         SyrupVerdict::Runs(handling) => name::handling(handling),
     }
 }
 
-/// Where chocolate and hot liquid settle: "Settles at 31.8 °C: clear lumps".
+/// How the chocolate is melted: as the steps of the bench have it, then what the other way leaves.
+/// "Over hot water, as in the steps: smooth. Poured on hot instead: 31.8 °C, clear lumps".
 #[must_use]
 pub fn melting(melted: &Melted, options: FormatOptions) -> String {
     tr!(
-        "Settles at {at}: {lumps}",
+        "Over hot water, as in the steps: smooth. Hot liquid poured on it instead: {at}, {lumps}",
         at = format::temperature(melted.temperature, options),
         lumps = name::lumps(melted.lumps)
     )

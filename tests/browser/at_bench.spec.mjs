@@ -19,7 +19,7 @@ const step = async (day) => plain(await day.bench.innerText());
 test('a timer rings in whatever place the user is, also after a reload there', async (session) => {
   const { page, day } = await onFriday(session, 'phone', { before: noteShakes });
   await day.start();
-  await day.goTo('Let the paste cool');
+  await day.goTo('Let Scald cool');
   await day.next();
   await day.leave();
   const formula = new Formula(page);
@@ -31,23 +31,23 @@ test('a timer rings in whatever place the user is, also after a reload there', a
   await counts(page.getByRole('heading', { level: 1, name: 'Formula' }), 1, 'it opens where it was left');
   await bells;
   await page.clock.fastForward('20:00');
-  const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Let the paste cool.' });
+  const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Let Scald cool.' });
   await alert.waitFor();
   assert.ok((await page.evaluate(() => window.shaken)) >= 1);
   await alert.getByRole('link', { name: 'To the bench' }).click();
-  await is(() => day.at(), 'Paste in the fridge', 'what it was set for is due');
+  await is(() => day.at(), 'Scald in the fridge', 'what it was set for is due');
   await alert.waitFor({ state: 'detached' });
 });
 
 test('the step that became due by the clock stays until it is done', async (session) => {
   const { page, day } = await onFriday(session, 'phone');
   await day.start();
-  await day.goTo('Let the paste cool');
+  await day.goTo('Let Scald cool');
   await day.next();
   await page.clock.fastForward('20:00');
-  await is(() => day.at(), 'Paste in the fridge', 'it is due');
+  await is(() => day.at(), 'Scald in the fridge', 'it is due');
   await page.clock.fastForward('02:00:00');
-  await is(() => day.at(), 'Paste in the fridge', 'it has not been done');
+  await is(() => day.at(), 'Scald in the fridge', 'it has not been done');
 });
 
 test('what rings timers is not loaded where none runs', async (session) => {
@@ -81,7 +81,7 @@ test('a dough off the mixer too cold: a longer rise, or a warmer place with one 
 test('a paste that is not cold enough must wait, and its timer is set with one tap', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Let the paste cool');
+  await day.goTo('Let Scald cool');
   const box = page.getByLabel(/^Scald is at/);
   await box.fill('70');
   const told = await until(() => step(day), (said) => /It needs about .* more/.test(said), 'it is told to wait');
@@ -93,7 +93,7 @@ test('a paste that is not cold enough must wait, and its timer is set with one t
   await box.fill('70');
   // The way that was chosen for it is in ice water already.
   await page.getByRole('button', { name: /^Wait .* more/ }).click();
-  await until(() => day.timersSay(), (said) => said.some((one) => /^Let the paste cool .*left/.test(one)), 'the timer runs');
+  await until(() => day.timersSay(), (said) => said.some((one) => /^Let Scald cool .*left/.test(one)), 'the timer runs');
 });
 
 test('a bake that runs late says what gives way, and one tap moves the table', async (session) => {
@@ -113,14 +113,14 @@ test('a bake that runs late says what gives way, and one tap moves the table', a
 test('when a step really began can be put right, and the plan follows', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Let the paste cool');
+  await day.goTo('Let Scald cool');
   await day.next();
   await day.otherwise();
   const box = page.getByLabel('Started at');
   await holds(box, '17:00');
   await box.fill('16:55');
   await box.dispatchEvent('change');
-  await until(() => day.timersSay(), (said) => said.some((one) => /^Let the paste cool 1[45]:\d\d left/.test(one)), 'its timer moves with it');
+  await until(() => day.timersSay(), (said) => said.some((one) => /^Let Scald cool 1[45]:\d\d left/.test(one)), 'its timer moves with it');
   await page.reload();
   await ready(page);
   await day.otherwise();

@@ -30,7 +30,7 @@ test('a plan for Sunday keeps its times by the clock on the wall, across the cha
   await day.table.fill('2026-03-29T16:00');
   await day.table.dispatchEvent('change');
   const steps = await until(() => day.listed(), (steps) => /Sun 29/.test(steps.at(-1).day), 'the plan moves to Sunday');
-  const chilled = steps.find(({ name }) => name === 'Preferment in the fridge');
+  const chilled = steps.find(({ name }) => name === 'Night dough in the fridge');
   const out = steps.find(({ name }) => /mix the dough/.test(name));
   const minutes = (clock) => clock.split(':').map(Number).reduce((hour, minute) => hour * 60 + minute);
   const byWall = minutes(out.clock) + 1440 - minutes(chilled.clock);
@@ -56,7 +56,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await cached(page);
   await context.setOffline(true);
   await day.start();
-  await day.goTo('Mix the preferment');
+  await day.goTo('Mix Night dough');
   const first = await day.at();
   await page.getByRole('checkbox', { name: /flour/i }).first().check();
   await day.next();
@@ -97,7 +97,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
 test('an actual weight tells at once what it does to the water, and how to make up for it', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Scald the paste');
+  await day.goTo('Make Scald');
   const box = await day.really('Water');
   await box.fill('104');
   await page.getByText(/Water is 8.g short\./).waitFor();
@@ -112,7 +112,7 @@ test('an actual weight tells at once what it does to the water, and how to make 
 test('two timers outlast a reload, and are told when they are over', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Let the paste cool');
+  await day.goTo('Let Scald cool');
   await day.next();
   const before = await until(() => day.timersSay(), (said) => said.length === 2, 'two timers');
   assert.ok(before.every((said) => /left/.test(said)), before.join());
@@ -121,7 +121,7 @@ test('two timers outlast a reload, and are told when they are over', async (sess
   await ready(page);
   await until(() => day.timersSay(), (said) => said.length === 2, 'both are there again');
   await page.clock.fastForward('20:00');
-  await is(() => day.at(), 'Paste in the fridge', 'the shorter is over');
+  await is(() => day.at(), 'Scald in the fridge', 'the shorter is over');
 });
 
 test('a device that refuses notices, sound, shaking and a waking screen still bakes', async (session) => {
@@ -133,10 +133,10 @@ test('a device that refuses notices, sound, shaking and a waking screen still ba
     },
   });
   await day.start();
-  await day.goTo('Let the paste cool');
+  await day.goTo('Let Scald cool');
   await day.next();
   await page.clock.fastForward('30:00');
-  await is(() => day.at(), 'Paste in the fridge', 'it is over');
+  await is(() => day.at(), 'Scald in the fridge', 'it is over');
   await day.next();
   assert.ok(await day.at());
 });

@@ -171,7 +171,7 @@ test('a bake taken out of the log comes back with its photo', async (session) =>
 test('a summary is read on a phone line by line, and nothing of it is cut', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Scald the paste');
+  await day.goTo('Make Scald');
   await day.leave();
   await page.getByRole('button', { name: 'Stop here and save to the log' }).click();
   const summary = page.getByRole('region', { name: 'Saved to the log' });

@@ -9,7 +9,7 @@ import { Share } from './pages/share.mjs';
 import { AppPage, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
-const CARD = 'Print the bench card (A5)';
+const CARD = /^Print the bench card \((A5|A4 or Letter)\)$/;
 const TEACHERS = 'Print the teacher’s card';
 const SHEET = 'Print the class sheet (A4 or Letter)';
 /// The least type of a page, and of the cautions on it, points: small letters are 1.2 mm high at 6.75.
@@ -23,9 +23,13 @@ const HEIGHTS = { A5: 194, A4: 259, Letter: 259 };
 /// Prints one of the pages; returns what it is printed on.
 async function printed(page, button) {
   await page.evaluate(() => { window.asked = false; });
-  await page.getByRole('button', { name: button, exact: true }).click();
+  const asked = page.getByRole('button', { name: button, exact: true });
+  const says = await asked.innerText();
+  await asked.click();
   await page.waitForFunction(() => window.asked);
-  return page.evaluate(() => [...document.querySelectorAll('article.paper')].map((one) => (one.classList.contains('bench-card') ? 'A5' : 'A4')));
+  const papers = await page.evaluate(() => [...document.querySelectorAll('article.paper')].map((one) => (one.classList.contains('bench-card') ? 'A5' : 'A4')));
+  if (button === CARD) assert.equal(says.includes('A5'), papers.every((one) => one === 'A5'), `${says}: ${papers}`);
+  return papers;
 }
 
 /// How each page lies on its paper, as it is printed: type, height, what of its text is cut.

@@ -61,7 +61,7 @@ test('two days: each step fits the screen with all its weights, and a tap does i
   const work = told.filter(({ heading }) => !/^Nothing to do/.test(heading));
   assert.ok(work.length + 2 <= 25, `${work.length} taps, one to start and one to finish`);
   const at = (heading) => plain(told.find((screen) => screen.heading === heading).said);
-  assert.match(at('Scald the paste'), /Pour 112 g of boiling water over both flours/);
+  assert.match(at('Make Scald'), /Pour 112 g of boiling water over both flours/);
   assert.match(at('Weigh and mix the dough'), /Scald, all of it\s*179 g.*Night dough, all of it\s*219 g/s);
   assert.match(at('Fill and shape'), /8(\.\d)? g of dark chocolate inside each of the 10 pieces/);
   assert.match(at('Heat the oven up'), /180 °C, top and bottom heat/);
@@ -96,22 +96,22 @@ test('one step and nothing else: no head, no bar of places, from its top, with t
 test('Back undoes Done: the step is there again, what began with it has not begun', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Mix the preferment');
+  await day.goTo('Mix Night dough');
   await day.next();
   const done = await until(() => day.timersSay(), (said) => said.length === 1, 'it stands in the room');
-  assert.match(done[0], /^Let the preferment stand/);
+  assert.match(done[0], /^Let Night dough stand/);
   await day.back();
-  await is(() => day.at(), 'Mix the preferment');
+  await is(() => day.at(), 'Mix Night dough');
   await until(() => day.timersSay(), (said) => said.length === 0, 'it does not stand yet');
   await day.next();
-  await day.goTo('Preferment in the fridge');
+  await day.goTo('Night dough in the fridge');
   await day.next();
   // What is due later has not begun, and its Back leads to what was done last.
   await until(() => day.at(), (at) => /^Nothing to do until/.test(plain(at)), 'there is nothing to do');
   await page.reload();
   await day.bench.waitFor();
   await day.back();
-  await is(() => day.at(), 'Preferment in the fridge', 'also after a reload');
+  await is(() => day.at(), 'Night dough in the fridge', 'also after a reload');
 });
 
 /// 667 = 1 × 75 + 8 × 74, by definition.
@@ -134,7 +134,7 @@ test('the bowl is as deep at the bench as on Heat', async (session) => {
   const heat = await until(async () => plain(await way.innerText()), (said) => /deep/.test(said), 'the way of cooling');
   await day.open();
   await day.start();
-  await day.goTo('Let the paste cool');
+  await day.goTo('Let Scald cool');
   await until(async () => plain(await day.bench.innerText()), (said) => said.includes(heat), `the bench says ${heat}`);
 });
 
@@ -147,7 +147,7 @@ test('yeast below the scale is said with its way out, as on Batch', async (sessi
   assert.match(shows, /below the scale/);
   await new DayPage(page).open();
   await day.start();
-  await day.goTo('Mix the preferment');
+  await day.goTo('Mix Night dough');
   const said = plain(await day.bench.innerText());
   assert.match(said, /Instant yeast\s*below the scale/);
   assert.match(said, /pocket scale|stir .* of yeast into/i);

@@ -1,5 +1,6 @@
 //! The usual plans of the examples, and their edits.
 
+use softcrumb::engine::heat::HeatFrom;
 use softcrumb::engine::plan::{
     Aim, Around, Conflict, Done, DurationRange, Edit, Loads, Plan, PlanError, StepAt, StepKind,
     Times, edited, solutions, solve, usual,
@@ -27,6 +28,7 @@ pub(crate) fn times() -> Times {
         proof: [minutes(55.0), minutes(66.0), minutes(79.0)],
         preheat: between(20.0, 20.0, 45.0),
         bake: vec![minutes(10.0), minutes(15.0)],
+        heat: vec![HeatFrom::Both, HeatFrom::Bottom],
         cool: between(30.0, 60.0, 720.0),
         loads: Loads::default(),
         pieces: 10,

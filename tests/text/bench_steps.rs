@@ -142,8 +142,6 @@ fn a_name_is_not_said_twice_and_one_bake_has_no_number() {
             assert!(!same, "{called}: {said}");
         }
     }
-    let said = step(StepKind::WarmUp, 0);
-    assert_eq!(said, "Take out paste and preferment");
     assert_eq!(step(StepKind::Bake, 0), "Bake");
     assert_eq!(step(StepKind::Bake, 1), "Bake, phase 2");
 }

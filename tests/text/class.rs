@@ -71,8 +71,8 @@ fn a_class_is_listed_bench_by_bench_and_load_by_load() {
 #[test]
 fn the_sums_of_the_sheet_add_up_to_the_gram() {
     let grams = |cell: &str| -> f64 {
-        let number = cell.trim_end_matches('g').trim();
-        let number = number.replace(['\u{A0}', '\u{2007}', '\u{2008}', ','], "");
+        let number = cell.replace(['\u{A0}', '\u{2007}', '\u{2008}', '\u{2060}', ','], "");
+        let number = number.trim_end_matches('g');
         if cell.contains("kg") {
             number.trim_end_matches('k').parse::<f64>().unwrap() * 1000.0
         } else {
@@ -117,11 +117,9 @@ fn the_sums_of_the_sheet_add_up_to_the_gram() {
             // Decimal signs stand below each other: every figure is as wide after its sign.
             for column in 0..paper.columns.len() {
                 let after = |cell: &String| {
-                    let number = cell.split('\u{A0}').next().unwrap().to_owned();
-                    let number = number.replace('\u{2008}', ".");
-                    number
-                        .split_once('.')
-                        .map_or(0, |(_, digits)| digits.chars().count())
+                    let number = cell.split('\u{A0}').next().unwrap();
+                    let digits = number.split_once('.').map_or(0, |(_, digits)| digits.len());
+                    digits + cell.matches('\u{2007}').count()
                 };
                 let figures = paper.tables.iter().flatten().map(|row| &row.cells[column]);
                 let figures =

@@ -101,7 +101,7 @@ fn a_night_that_is_lengthened_by_a_minute_says_why() {
         british(),
     ));
     assert!(
-        said.starts_with("Preferment in the fridge: 12 h 1 min instead of 12 h"),
+        said.starts_with("Night dough in the fridge: 12 h 1 min instead of 12 h"),
         "{said}"
     );
 }
@@ -203,9 +203,9 @@ fn steps_are_shown_with_clock_length_and_work() {
         })
         .collect();
     let all = told.join("\n").replace('\u{A0}', " ");
-    assert!(all.contains("Scald the paste: 12 min hands-on"), "{all}");
+    assert!(all.contains("Make Scald: 12 min hands-on"), "{all}");
     assert!(
-        all.contains("Let the preferment stand: 40 min, nothing to do"),
+        all.contains("Let Night dough stand: 40 min, nothing to do"),
         "{all}"
     );
     let order = planned.order.iter();

@@ -7,7 +7,7 @@ pub mod links;
 mod places;
 pub mod records;
 
-pub use chunks::batch::{load_visit, visit};
+pub use chunks::batch::{load_visit, visit, visit_notice};
 pub use chunks::day::{bake_notice, find_bake, start_timers};
 pub use chunks::dialogs::{compare, dialog};
 pub use chunks::formula::{formula_rest, part_shares};

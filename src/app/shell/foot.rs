@@ -30,12 +30,7 @@ pub fn Foot() -> impl IntoView {
             {move || state.link_error.get().map(|sentence| view! { <LinkErrorNotice sentence /> })}
             <Show when=tells_of_bake>{lazy::bake_notice()}</Show>
             // One after the other: two would fill a phone.
-            <Show when=move || state.is_visit() && !tells_of_bake()>
-                <div class="notice" role="status">
-                    <p>{notice::visitor()}</p>
-                    <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />
-                </div>
-            </Show>
+            <Show when=move || state.is_visit() && !tells_of_bake()>{lazy::visit_notice()}</Show>
             <Show when=move || state.is_trial()>
                 {lazy::trial_bar()}
             </Show>

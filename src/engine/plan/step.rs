@@ -1,6 +1,7 @@
 //! Steps: one stretch of the work, how long it may last, and what it waits for.
 
 use super::error::PlanError;
+use crate::engine::heat::HeatFrom;
 use crate::engine::quantity::Minutes;
 
 /// What is done in a step.
@@ -190,6 +191,8 @@ pub struct Step {
     pub at: StepAt,
     /// The user's own name for it; empty where the usual one does.
     pub name: String,
+    /// Where the oven's heat comes from, for a phase of a bake that has several.
+    pub heat: Option<HeatFrom>,
     /// How long it may last.
     pub lasts: DurationRange,
     /// Between which it is really over, for a rise or a bake: shown, not planned with.
@@ -217,6 +220,7 @@ impl Step {
         Self {
             at,
             name: String::new(),
+            heat: None,
             lasts,
             over_between: None,
             hands,

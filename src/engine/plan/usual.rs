@@ -6,6 +6,7 @@ use super::loads::{Loads, later_loads};
 use super::order::Plan;
 use super::step::{DurationRange, Step, StepAt, StepKind};
 use crate::engine::formula::{Formula, PartKind};
+use crate::engine::heat::HeatFrom;
 use crate::engine::ingredients::Role;
 use crate::engine::numerics::saturating_u16;
 use crate::engine::quantity::{Mass, Minutes};
@@ -35,6 +36,8 @@ pub struct Times {
     pub preheat: DurationRange,
     /// The phases of the bake of one load.
     pub bake: Vec<Minutes>,
+    /// Where the heat of each phase comes from.
+    pub heat: Vec<HeatFrom>,
     /// How long the bread cools before it is cut.
     pub cool: DurationRange,
     /// How often the oven is filled.
@@ -122,7 +125,12 @@ impl Making {
             let of = saturating_u16(phase);
             let hands = minutes(lasts.minutes().min(2.0));
             let range = DurationRange::just(*lasts);
-            inputs = vec![self.add(StepKind::Bake, of, range, hands, inputs)];
+            let place = self.add(StepKind::Bake, of, range, hands, inputs);
+            let heat = times.heat.get(phase).filter(|_| times.bake.len() > 1);
+            if let Some(step) = self.steps.last_mut() {
+                step.heat = heat.copied();
+            }
+            inputs = vec![place];
         }
         inputs.first().copied().unwrap_or(after)
     }

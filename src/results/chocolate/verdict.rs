@@ -1,10 +1,13 @@
-//! One verdict on the syrup of a batch: whether it runs, and what is in the way.
+//! One verdict on the syrup of a batch, melted as its steps melt it: whether it runs, and what is in
+//! the way.
 
 use super::ChocolateResults;
-use crate::engine::chocolate::{Consistency, Flow, Lumps};
-use crate::engine::quantity::{Mass, Temperature};
+use crate::engine::chocolate::{Consistency, Flow};
+use crate::engine::quantity::Mass;
 
-/// What the syrup of a batch does, taking its thickness and its melting together.
+/// What the syrup of a batch does once its chocolate is melted gently over hot water, as the steps of
+/// the bench have it: smooth, so that only its thickness counts. What pouring hot liquid on cold
+/// chocolate leaves is [`MeltResults`](super::MeltResults).
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum SyrupVerdict {
     /// Melted chocolate with no water.
@@ -13,13 +16,6 @@ pub enum SyrupVerdict {
     Seizes {
         /// The liquid that is missing; none where no amount helps.
         missing: Option<Mass>,
-    },
-    /// It is smooth only once it has been melted further.
-    Lumpy {
-        /// The temperature at which chocolate and liquid settle.
-        settles: Temperature,
-        /// What it does once it is smooth.
-        once_smooth: Consistency,
     },
     /// It is too stiff to work.
     Thick,
@@ -44,25 +40,16 @@ impl ChocolateResults {
     #[must_use]
     pub fn verdict(&self) -> Option<SyrupVerdict> {
         let syrup = &self.syrup.as_ref()?.as_ref().ok()?.syrup;
-        let melted = self.melt.as_ref().and_then(|melt| melt.as_ref().ok());
-        let lumpy = melted.filter(|melt| melt.melted.lumps == Lumps::Clear);
-        Some(match (syrup.flow, lumpy) {
-            (Flow::MeltedOnly, _) => SyrupVerdict::MeltedOnly,
-            (Flow::Seized, _) => SyrupVerdict::Seizes {
+        Some(match syrup.flow {
+            Flow::MeltedOnly => SyrupVerdict::MeltedOnly,
+            Flow::Seized => SyrupVerdict::Seizes {
                 missing: syrup.least_liquid.map(|least| least.less(syrup.liquid)),
             },
-            (Flow::Flows { handling, .. }, Some(melt)) => SyrupVerdict::Lumpy {
-                settles: melt.melted.temperature,
-                once_smooth: handling,
-            },
-            (
-                Flow::Flows {
-                    handling: Consistency::Stiff,
-                    ..
-                },
-                None,
-            ) => SyrupVerdict::Thick,
-            (Flow::Flows { handling, .. }, None) => SyrupVerdict::Runs(handling),
+            Flow::Flows {
+                handling: Consistency::Stiff,
+                ..
+            } => SyrupVerdict::Thick,
+            Flow::Flows { handling, .. } => SyrupVerdict::Runs(handling),
         })
     }
 }

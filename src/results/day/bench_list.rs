@@ -7,6 +7,7 @@ use super::bench_step::BenchStep;
 use super::day_results::DayResults;
 use super::input::DayInput;
 use super::weighing::{StepWeighing, step_weighing};
+use crate::engine::heat::HeatFrom;
 use crate::engine::plan::{Step, StepAt, Timed};
 
 /// A step that the baker does or sets going.
@@ -29,6 +30,8 @@ pub struct ListedStep {
 pub struct RunningStep {
     /// Which step.
     pub at: StepAt,
+    /// Where the oven's heat comes from, for a phase of a bake that has several.
+    pub heat: Option<HeatFrom>,
     /// When it begins, and how long it lasts.
     pub timed: Timed,
     /// The figures of its sentence.
@@ -69,6 +72,7 @@ pub fn bench_list(input: &DayInput, results: &DayResults) -> Vec<ListedStep> {
         };
         let runs = RunningStep {
             at: step.at,
+            heat: step.heat,
             timed: *timed,
             figures,
         };

@@ -3,6 +3,7 @@
 use super::baking::Baking;
 use super::paste_cooling::PasteCooling;
 use crate::engine::formula::{Formula, PartKind};
+use crate::engine::heat::HeatFrom;
 use crate::engine::plan::{DurationRange, Loads, Times};
 use crate::engine::quantity::Minutes;
 use crate::engine::rise::RiseSettings;
@@ -36,6 +37,7 @@ pub fn times(
         proof: asked.proof,
         preheat: preheat(),
         bake: asked.bake.to_vec(),
+        heat: heat_from(asked.baking),
         cool: cool(asked.baking),
         loads: asked.loads,
         pieces: asked.pieces,
@@ -59,6 +61,13 @@ pub struct TimesAsked<'t> {
     pub bake: &'t [Minutes],
     /// The bake, where it can be worked out.
     pub baking: Option<&'t Baking>,
+}
+
+/// Where the heat of each phase of the bake comes from.
+fn heat_from(baking: Option<&Baking>) -> Vec<HeatFrom> {
+    let planned = baking.and_then(|baking| baking.planned.as_ref().ok());
+    let phases = planned.map(|planned| planned.phases.iter().map(|one| one.phase.from));
+    phases.into_iter().flatten().collect()
 }
 
 /// How long an oven heats up. Common practice: a home oven takes some 20 min, and may wait hot.

@@ -46,7 +46,7 @@ pub fn weighing_effect(
     let (asked, got) = (format::share(asked, options), format::share(got, options));
     if asked != got {
         wording.push(tr!(
-            "True hydration is {got} instead of {asked}.",
+            "True hydration is {got} instead of {asked}, without the steam.",
             got = got,
             asked = asked
         ));

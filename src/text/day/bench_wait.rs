@@ -94,7 +94,7 @@ pub fn findings(found: &Findings, options: FormatOptions) -> Vec<String> {
     let mut wording = Vec::new();
     wording.extend(found.water.map(|water| {
         tr!(
-            "True hydration {value}.",
+            "True hydration as weighed, less the steam: {value}.",
             value = format::share(water, options)
         )
     }));

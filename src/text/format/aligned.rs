@@ -7,8 +7,11 @@ use crate::text::format_options::FormatOptions;
 const DIGIT: char = '\u{2007}';
 const SIGN: char = '\u{2008}';
 
-/// Fills up each figure of a column that ends in a unit, so that set to the right all have their
-/// decimal sign at one place. What has no figure stays as it is.
+/// Keeps the spaces before it in their line, where a browser would let them hang.
+const JOINER: &str = "\u{2060}";
+
+/// Fills up each figure of a column behind its unit, so that set to the right all have their decimal
+/// sign at one place and the same gap before the unit. What has no figure stays as it is.
 #[must_use]
 pub fn in_line(cells: &[String], options: FormatOptions) -> Vec<String> {
     let decimal = options.numbers.decimal;
@@ -26,7 +29,9 @@ pub fn in_line(cells: &[String], options: FormatOptions) -> Vec<String> {
         let sign = if own == 0 && most > 0 { 1 } else { 0 };
         let filled = std::iter::repeat_n(SIGN, sign);
         let filled = filled.chain(std::iter::repeat_n(DIGIT, most.saturating_sub(own)));
-        format!("{number}{}{GAP}{unit}", filled.collect::<String>())
+        let filled = filled.collect::<String>();
+        let joiner = if filled.is_empty() { "" } else { JOINER };
+        format!("{number}{GAP}{unit}{filled}{joiner}")
     });
     filled.collect()
 }

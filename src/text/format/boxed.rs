@@ -1,6 +1,7 @@
 //! A figure's text for a box: to be edited, so without groups or unit, never in two units.
 
 use super::figure::{MINUS, to_significant};
+use super::quantity::percent_places;
 use crate::engine::quantity::{Factor, Mass, Share, Temperature, Viscosity};
 use crate::text::{
     format_options::{FormatOptions, NumberStyle},
@@ -23,6 +24,13 @@ pub fn box_mass(mass: Mass, options: FormatOptions) -> String {
 pub fn box_share(share: Share, options: FormatOptions) -> String {
     let percent = share.percent();
     boxed(percent, if percent < 10.0 { 3 } else { 2 }, options)
+}
+
+/// A figure of the dough in percent, with the decimals that it has everywhere else: "64.7", "1.79".
+#[must_use]
+pub fn box_figure(share: Share, options: FormatOptions) -> String {
+    let percent = share.percent();
+    boxed(percent, percent_places(percent), options)
 }
 
 /// A baker's percentage, to the tenth: "12.1"; with two or three decimals where it is small.

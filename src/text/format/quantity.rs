@@ -164,12 +164,17 @@ fn seen(value: f64, places: usize, style: NumberStyle) -> String {
 
 /// Percent with its sign.
 pub(super) fn percent(percent: f64, style: NumberStyle) -> String {
-    let places = match percent.abs() {
+    let places = percent_places(percent);
+    with_unit(&seen(percent, places, style), "%")
+}
+
+/// The decimals of a percentage.
+pub(super) fn percent_places(percent: f64) -> usize {
+    match percent.abs() {
         size if size < 10.0 => 2,
         size if size < 1000.0 => 1,
         _ => 0,
-    };
-    with_unit(&seen(percent, places, style), "%")
+    }
 }
 
 /// Degrees of a scale: tenths of °C below boiling, whole degrees otherwise.

@@ -63,7 +63,7 @@ pub fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
     match advice {
         PhaseAdvice::Leave => None,
         PhaseAdvice::Tent => Some(tr!(
-            "Cover it with foil: a rich top would brown too much by the end."
+            "Where the rich top browns too fast towards the end, put foil over it like a tent, high enough to touch nothing."
         )),
         PhaseAdvice::MoveDown => Some(tr!(
             "Move it a shelf down: heat from above alone browns it before the middle is done."

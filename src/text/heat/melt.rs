@@ -43,6 +43,16 @@ pub fn melted(melted: &Melted, remedies: &[MeltRemedy], options: FormatOptions) 
     }
 }
 
+/// How the steps of the bench have chocolate melted, and what comes of it.
+///
+/// Source: common practice.
+#[must_use]
+pub fn melt_gently() -> &'static str {
+    tr!(
+        "Melt chocolate and liquid together gently over hot water, stirring, until it runs, as the steps say: no lumps are left."
+    )
+}
+
 /// One thing that melts it, to be put into a sentence.
 #[must_use]
 pub fn melt_remedy(remedy: &MeltRemedy, options: FormatOptions) -> String {

@@ -26,7 +26,7 @@ pub use cooling_way::{bench_at_most, cooling_remedy, cooling_way};
 pub use development::development;
 pub use dough::{Morning, balance_sum, dough_temperature, liquid, liquid_at, liquid_name};
 pub use factor::{factor_differs, printed_factor};
-pub use melt::{bath_caution, melt_remedy, melted};
+pub use melt::{bath_caution, melt_gently, melt_remedy, melted};
 pub use names::{giver, standing_names};
 pub use paste::{flour_cooks, paste, paste_remedy, paste_remedy_line};
 pub use standing::{standing_long, warming};

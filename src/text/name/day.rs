@@ -1,9 +1,11 @@
 //! What steps of the work and days of the week are called.
 
-use crate::engine::formula::Formula;
+use super::formula::part;
+use crate::engine::formula::{Formula, PartKind};
+use crate::engine::heat::HeatFrom;
 use crate::engine::plan::{Step, StepAt, StepKind};
 use crate::sheet::civil::Weekday;
-use crate::text::tr;
+use crate::text::{chart::listed, tr};
 
 /// What a kind of work is called, as something to do.
 #[must_use]
@@ -39,12 +41,11 @@ pub fn work(work: StepKind) -> &'static str {
     }
 }
 
-/// What a step is called: the user's own name, else that of its work, with the part where there are
-/// several, and the phase after the first.
+/// What a step is called: the user's own name, else that of its work.
 #[must_use]
 pub fn step(step: &Step, formula: &Formula) -> String {
     if step.name.is_empty() {
-        step_at(step.at, formula)
+        step_with_heat(step.at, step.heat, formula)
     } else {
         step.name.clone()
     }
@@ -53,61 +54,72 @@ pub fn step(step: &Step, formula: &Formula) -> String {
 /// What the step at a place is called where it has no name of its own.
 #[must_use]
 pub fn step_at(at: StepAt, formula: &Formula) -> String {
+    step_with_heat(at, None, formula)
+}
+
+/// The same, with the heat of the oven where the bake has several phases.
+#[must_use]
+pub fn step_with_heat(at: StepAt, heat: Option<HeatFrom>, formula: &Formula) -> String {
     let plain = work(at.work);
-    match at.work {
-        StepKind::Scald
-        | StepKind::CoolPaste
-        | StepKind::ChillPaste
-        | StepKind::MixPreferment
-        | StepKind::StandPreferment
-        | StepKind::ChillPreferment => of_part(at, formula, plain),
-        StepKind::Bake if at.of > 0 => tr!(
+    if let Some(called) = of_a_part(at, formula) {
+        return called;
+    }
+    match (at.work, heat) {
+        (StepKind::Bake, Some(HeatFrom::Both)) => tr!("Bake, top and bottom heat").to_owned(),
+        (StepKind::Bake, Some(HeatFrom::Top)) => tr!("Bake, top heat").to_owned(),
+        (StepKind::Bake, Some(HeatFrom::Bottom)) => tr!("Bake, bottom heat").to_owned(),
+        (StepKind::Bake, None) if at.of > 0 => tr!(
             "{plain}, phase {value}",
             plain = plain,
             value = u32::from(at.of) + 1
         ),
-        StepKind::LaterDough | StepKind::LaterProof | StepKind::Refill | StepKind::LaterBake => {
-            tr!(
-                "Load {first}: {second}",
-                first = at.of,
-                second = plain.to_lowercase()
-            )
-        }
-        StepKind::WarmUp
-        | StepKind::Mix
-        | StepKind::ButterIn
-        | StepKind::Bulk
-        | StepKind::Divide
-        | StepKind::Round
-        | StepKind::Rest
-        | StepKind::Shape
-        | StepKind::Tin
-        | StepKind::Proof
-        | StepKind::Melt
-        | StepKind::Drizzle
-        | StepKind::Brush
-        | StepKind::Preheat
-        | StepKind::Bake
-        | StepKind::Cool
-        | StepKind::Own => plain.to_owned(),
+        (
+            StepKind::LaterDough | StepKind::LaterProof | StepKind::Refill | StepKind::LaterBake,
+            _,
+        ) => tr!(
+            "Load {first}: {second}",
+            first = at.of,
+            second = plain.to_lowercase()
+        ),
+        _ => plain.to_owned(),
     }
 }
 
-/// "Mix the preferment: Night dough" where the formula has more than one of that kind.
-fn of_part(at: StepAt, formula: &Formula, plain: &str) -> String {
-    let Some(own) = formula.parts.get(usize::from(at.of)) else {
-        return plain.to_owned();
-    };
-    let alike = formula
-        .parts
-        .iter()
-        .filter(|part| part.kind == own.kind)
-        .count();
-    if alike > 1 && !own.name.is_empty() {
-        format!("{plain}: {}", own.name)
-    } else {
-        plain.to_owned()
+/// A step of a part, by the part's own name: "Mix Night dough". `None` for other steps, and where the
+/// part has no name.
+fn of_a_part(at: StepAt, formula: &Formula) -> Option<String> {
+    if at.work == StepKind::WarmUp {
+        let is_ahead = |kind| matches!(kind, PartKind::Paste | PartKind::Preferment);
+        let parts = names_of(formula, is_ahead)?;
+        return Some(tr!("Take out {parts}", parts = parts));
     }
+    if at.work == StepKind::Brush {
+        let part = names_of(formula, |kind| kind == PartKind::Wash)?;
+        return Some(tr!("Brush with {part}", part = part));
+    }
+    let part = || {
+        let own = formula.parts.get(usize::from(at.of))?;
+        (!own.name.is_empty()).then_some(own.name.as_str())
+    };
+    if at.work == StepKind::Scald {
+        Some(tr!("Make {part}", part = part()?))
+    } else if at.work == StepKind::CoolPaste {
+        Some(tr!("Let {part} cool", part = part()?))
+    } else if at.work == StepKind::MixPreferment {
+        Some(tr!("Mix {part}", part = part()?))
+    } else if at.work == StepKind::StandPreferment {
+        Some(tr!("Let {part} stand", part = part()?))
+    } else if matches!(at.work, StepKind::ChillPaste | StepKind::ChillPreferment) {
+        Some(tr!("{part} in the fridge", part = part()?))
+    } else {
+        None
+    }
+}
+
+/// The names of the parts of some kinds, in a list; `None` without one.
+fn names_of(formula: &Formula, is_one: impl Fn(PartKind) -> bool) -> Option<String> {
+    let own = formula.parts.iter().filter(|part| is_one(part.kind));
+    listed(&own.map(|own| part(own).to_owned()).collect::<Vec<_>>())
 }
 
 /// A day of the week, short.

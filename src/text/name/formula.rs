@@ -1,7 +1,17 @@
 //! What parts, breads and the figures of a dough are called.
 
-use crate::engine::formula::{Basis, Bread, Figure, Form, PartKind, WhatIf};
+use crate::engine::formula::{Basis, Bread, Figure, Form, Part, PartKind, WhatIf};
 use crate::text::tr;
+
+/// What a part is called: its own name, else that of its kind.
+#[must_use]
+pub fn part(part: &Part) -> &str {
+    if part.name.is_empty() {
+        part_kind(part.kind)
+    } else {
+        &part.name
+    }
+}
 
 /// What a kind of part is called.
 #[must_use]

@@ -45,7 +45,7 @@ pub fn card_steps(
         let runs = listed.runs.iter().filter_map(|runs| {
             let begins = runs.timed.begins;
             let says = running_sentence(&runs.figures, begins, formula, zone, options)?;
-            Some((name::step_at(runs.at, formula), says))
+            Some((name::step_with_heat(runs.at, runs.heat, formula), says))
         });
         CardStep {
             begins: zone.map(|zone| format::day_and_clock(begins, zone)),

@@ -79,7 +79,7 @@ fn of_part(kind: PartKind, ahead: &[String]) -> Vec<String> {
         PartKind::Final => {
             let mut steps = Vec::new();
             if let Some(list) = listed(ahead) {
-                steps.push(tr!("Put {list} into the mixer, cold.", list = list));
+                steps.push(tr!("Put {list} into the mixer.", list = list));
             }
             steps.push(
                 tr!("Mix everything to a smooth, stretchy dough; let it rise, divide, shape, and let \

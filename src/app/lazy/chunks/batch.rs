@@ -4,13 +4,14 @@ use leptos::prelude::*;
 use leptos::wasm_split::wasm_split;
 
 use super::{Draw, Entry, chunk_view};
-use crate::app::page::{BatchKeys, BatchPlace, VisitCards};
+use crate::app::page::{BatchKeys, BatchPlace, VisitCards, VisitNotice};
 
 /// What the chunk holds.
 pub struct BatchChunk {
     place: Draw,
     key_figures: Draw,
     visit: Draw,
+    notice: Draw,
 }
 
 #[wasm_split(batch, wasm_split_path = ::leptos::wasm_split, fallible)]
@@ -19,6 +20,7 @@ fn batch() -> Entry<BatchChunk> {
         place: || view! { <BatchPlace /> }.into_any(),
         key_figures: || view! { <BatchKeys /> }.into_any(),
         visit: || view! { <VisitCards /> }.into_any(),
+        notice: || view! { <VisitNotice /> }.into_any(),
     })
 }
 
@@ -40,4 +42,9 @@ pub fn key_figures() -> AnyView {
 /// The first view of a formula opened by a link.
 pub fn visit() -> AnyView {
     chunk_view!(batch.visit)
+}
+
+/// The notice of a formula opened by a link.
+pub fn visit_notice() -> AnyView {
+    chunk_view!(batch.notice)
 }

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::ChocolateContext;
-use super::food_row::{FoodRows, MadeOnce};
+use super::food_row::{FoodRows, MadeOnce, part_title};
 use crate::app::page::BatchContext;
 use crate::app::part::{AdviceCard, AnswerRow, Figure, NumberBox, Shown, Verdict};
 use crate::app::state::{memo, use_app_state};
@@ -35,7 +35,7 @@ pub fn FillCard() -> impl IntoView {
             },
         );
     view! {
-        <AnswerRow title=tr!("Filling") answer verdict>
+        <AnswerRow title=part_title(context.filling) answer verdict>
             <Content />
         </AnswerRow>
     }

@@ -4,7 +4,7 @@ use leptos::prelude::*;
 
 use crate::app::page::{BatchContext, CardTexts, LineRows};
 use crate::app::state::{memo, use_app_state};
-use crate::text::chocolate_answer;
+use crate::text::{chocolate_answer, name};
 
 /// All ingredients of a part.
 #[component]
@@ -14,6 +14,19 @@ pub fn FoodRows(
 ) -> impl IntoView {
     let card = CardTexts::of(use_app_state(), part);
     view! { <LineRows card weight_only=true /> }
+}
+
+/// The part's own name, else that of its kind.
+pub fn part_title(part: Memo<Option<usize>>) -> Signal<String> {
+    let state = use_app_state();
+    let title = memo(move || {
+        let part = part.get()?;
+        state.with(|sheet| {
+            let own = sheet.formula.parts.get(part)?;
+            Some(name::part(own).to_owned())
+        })
+    });
+    Signal::derive(move || title.get().unwrap_or_default())
 }
 
 /// Says that the weights below are those of the formula made once, and what the batch takes.

@@ -1,16 +1,17 @@
-//! Melting: the final temperature of chocolate and hot liquid, the lumps left, and their remedies.
+//! Melting: gently, as the steps have it; and what hot liquid poured on cold chocolate leaves instead:
+//! its final temperature, the lumps left, and their remedies.
 
 use leptos::prelude::*;
 
 use super::ChocolateContext;
 use super::melt_fields::{BOWL, CHOCOLATE, LIQUID, PIECES};
 use crate::app::part::{
-    AdviceCard, AnswerRow, FieldBox, Figure, KitchenLink, MeltCurve, SafetyLine, Shown, Verdict,
+    AdviceCard, AnswerRow, FieldBox, Figure, KitchenLink, MeltCurve, SafetyLine, Shown,
 };
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::engine::chocolate::Melted;
 use crate::engine::working::WorkingLine;
-use crate::results::chocolate::{ChocolateResults, MeltResults, SyrupVerdict};
+use crate::results::chocolate::MeltResults;
 use crate::text::{
     ErrorText, FormatOptions,
     caution::Hazard,
@@ -29,19 +30,14 @@ pub fn MeltCard() -> impl IntoView {
             .read_melt(|melt| chocolate_answer::melting(&melt.melted, options))
             .unwrap_or_else(|| tr!("not known").to_owned())
     });
-    let verdict = Signal::derive(move || match context.now.with(ChocolateResults::verdict) {
-        Some(SyrupVerdict::Lumpy { .. }) => Verdict::Wrong,
-        Some(_) => Verdict::Good,
-        None => Verdict::Plain,
-    });
     view! {
-        <AnswerRow title=tr!("Melting") answer verdict>
+        <AnswerRow title=tr!("Melting") answer>
             <Content />
         </AnswerRow>
     }
 }
 
-/// What melts the lumps first, then the temperatures and the curve.
+/// Melting as the steps have it, then what pouring leaves, with its temperatures and its curve.
 #[component]
 fn Content() -> impl IntoView {
     let state = use_app_state();
@@ -56,8 +52,11 @@ fn Content() -> impl IntoView {
     let melt = memo(move || context.read_melt(MeltResults::clone));
     view! {
             <div class="body">
-                <WhatMelts melt />
+                <p>{heat::melt_gently()}</p>
                 <SafetyLine step=Hazard::HotChocolate />
+                <Scorch />
+                <h3>{tr!("The other way: hot liquid poured on the chocolate")}</h3>
+                <WhatMelts melt />
                 <div class="boxes">
                     <FieldBox field=LIQUID />
                     <FieldBox field=CHOCOLATE />
@@ -67,7 +66,6 @@ fn Content() -> impl IntoView {
                 <KitchenLink />
                 {move || error.get().map(|wording| view! { <p class="error" role="status">{wording}</p> })}
                 <Curve melt />
-                <Scorch />
             </div>
             <div class="figures">
                 <MeltFigure melt label=tr!("Mix temperature") select=|melted, options| format::temperature(melted.temperature, options) />
@@ -121,7 +119,7 @@ fn WhatMelts(
         })
     });
     let working = move |()| working(melt);
-    view! { <AdviceCard title=tr!("Lumps") advice working=Callback::new(working) /> }
+    view! { <AdviceCard title=tr!("If you pour it on") advice working=Callback::new(working) /> }
 }
 
 /// The working of the heat balance.

@@ -13,7 +13,6 @@ use super::weigh_card::WeighCard;
 use crate::app::page::HEADING;
 use crate::app::state::memo;
 use crate::engine::formula::PartKind;
-use crate::results::chocolate::SyrupVerdict;
 use crate::sheet::Place;
 use crate::text::name;
 
@@ -23,20 +22,17 @@ pub fn ChocolatePlace() -> impl IntoView {
     let context = ChocolateContext::from_context();
     let has_syrup = memo(move || context.topping.get().is_some());
     let has_filling = memo(move || context.filling.get().is_some());
-    // What is wrong comes first, as long as the place is open.
-    let verdict = context.now.with_untracked(|now| now.verdict());
-    let melts_first = matches!(verdict, Some(SyrupVerdict::Lumpy { .. }));
     view! {
         <h1 class="visually-hidden" id=HEADING tabindex="-1">{name::place(Place::Chocolate)}</h1>
         <div class="columns">
             <div class="cards">
                 <Show when=move || has_syrup.get() fallback=|| view! { <AddPartCard kind=PartKind::Topping /> }>
-                    {melt_or_syrup(melts_first)}
+                    <SyrupCard />
                 </Show>
             </div>
             <div class="cards rows aside">
                 <Show when=move || has_syrup.get()>
-                    {melt_or_syrup(!melts_first)}
+                    <MeltCard />
                     <RescueCard />
                 </Show>
                 <Show when=move || has_filling.get() fallback=|| view! { <AddPartCard kind=PartKind::Filling /> }>
@@ -52,14 +48,5 @@ pub fn ChocolatePlace() -> impl IntoView {
                 </Show>
             </div>
         </div>
-    }
-}
-
-/// How it melts, or how it runs.
-fn melt_or_syrup(melt: bool) -> AnyView {
-    if melt {
-        view! { <MeltCard /> }.into_any()
-    } else {
-        view! { <SyrupCard /> }.into_any()
     }
 }

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 use super::ChocolateContext;
 use super::curve_card::CurveCard;
 use super::doubts::Doubts;
-use super::food_row::{FoodRows, MadeOnce};
+use super::food_row::{FoodRows, MadeOnce, part_title};
 use super::syrup_boxes::SyrupBoxes;
 use super::thickness::HandlingChoice;
 use crate::app::part::{AnswerRow, Button, Picture, Verdict};
@@ -30,10 +30,10 @@ pub fn SyrupCard() -> impl IntoView {
     let verdict = Signal::derive(move || match found.get() {
         Some(SyrupVerdict::Seizes { .. } | SyrupVerdict::Thick) | None => Verdict::Wrong,
         Some(SyrupVerdict::Runs(_)) => Verdict::Good,
-        Some(SyrupVerdict::Lumpy { .. } | SyrupVerdict::MeltedOnly) => Verdict::Plain,
+        Some(SyrupVerdict::MeltedOnly) => Verdict::Plain,
     });
     view! {
-        <AnswerRow title=tr!("Syrup for the top") answer verdict>
+        <AnswerRow title=part_title(context.topping) answer verdict>
             <Content />
         </AnswerRow>
     }

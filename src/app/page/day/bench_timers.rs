@@ -26,7 +26,10 @@ pub fn Timers(
     });
     let one = move |timer: Timer| {
         let step = timer.step;
-        let called = day.state.with(|sheet| name::step_at(step, &sheet.formula));
+        let called = day.state.with(|sheet| {
+            let heat = day.read(|results| results.find(step).and_then(|(one, _)| one.heat));
+            name::step_with_heat(step, heat.flatten(), &sheet.formula)
+        });
         let over = timer.clone();
         let current = move || day_text::timer(&timer, day.now.get(), day.state.options.get());
         let is_over = move || over.is_over(day.now.get());

@@ -57,7 +57,7 @@ fn TargetBox(
         let (options, figure) = (state.options.get(), figure.get());
         let share = state.with(|sheet| figures(sheet).share(figure));
         share
-            .map(|share| format::box_share(share, options))
+            .map(|share| format::box_figure(share, options))
             .unwrap_or_default()
     });
     let last = RwSignal::new(None::<Reached>);

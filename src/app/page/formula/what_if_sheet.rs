@@ -142,7 +142,7 @@ fn Target(
         let options = state.options.get();
         let share = state.with(|sheet| figures(sheet).share(trying.figure));
         share
-            .map(|share| format::box_share(share, options))
+            .map(|share| format::box_figure(share, options))
             .unwrap_or_default()
     });
     let changed = memo(move || {

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use super::how_many::HowMany;
+use super::notice::NoticeClosed;
 use super::steps::{StepsCard, usual_steps};
 use crate::app::browser::{offline, storage};
 use crate::app::page::{BatchContext, WeighingAids};
@@ -11,7 +12,7 @@ use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::results::day::ListedStep;
 use crate::storage::key;
 use crate::text::share::{CardList, bench_card, in_cups};
-use crate::text::{notice, tr};
+use crate::text::{notice, tr, weighing};
 
 /// What a visitor sees first.
 #[component]
@@ -24,6 +25,7 @@ pub fn VisitCards() -> impl IntoView {
             <StepsCard list />
             <HandedCard />
         </div>
+        <Written />
     }
 }
 
@@ -31,7 +33,7 @@ pub fn VisitCards() -> impl IntoView {
 #[component]
 fn HandedCard() -> impl IntoView {
     let state = use_app_state();
-    let saved = RwSignal::new(None);
+    let (saved, closed) = (RwSignal::new(None), NoticeClosed::from_context());
     offline::when_cached(saved);
     let offline = move || match saved.get() {
         Some(true) => notice::offline_ready(),
@@ -49,6 +51,9 @@ fn HandedCard() -> impl IntoView {
             <div class="body handed">
                 <p role="status" class="follows quiet">{offline}</p>
                 <div class="buttons">
+                    <Show when=move || state.is_visit() && closed.get()>
+                        <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />
+                    </Show>
                     <Show when=move || !state.is_trial()>
                         <Button label=tr!("Try something without changing it") on_tap=move |()| state.begin_trial() />
                     </Show>
@@ -82,11 +87,13 @@ fn WeighCard(
                 .with(|pantry| bench_card(&sheet, batch, list, (pantry, None), options))
         })
     });
+    let made_here = made_here();
     move || {
         card.get().map(|card| {
             view! {
                 <section class="card" aria-label=tr!("What to weigh")>
                     <div class="body weights">
+                        <p class="quiet">{made_here}</p>
                         {card.parts.into_iter().map(weigh_table).collect_view()}
                         <WeighingAids />
                         <p class="quiet">{card.made}</p>
@@ -96,6 +103,29 @@ fn WeighCard(
                 </section>
             }
         })
+    }
+}
+
+/// Whose weights these are: of all pieces that are made here.
+fn made_here() -> Memo<String> {
+    let state = use_app_state();
+    let context = BatchContext::from_context();
+    memo(move || {
+        let options = state.options.get();
+        let pieces = context.read_scaled(|scaled| weighing::pieces(&scaled.pieces, options));
+        let pieces = pieces.map(|pieces| tr!("To weigh for {pieces}", pieces = pieces));
+        pieces.unwrap_or_default()
+    })
+}
+
+/// Above the formula: it is the one that was written, not what is weighed here.
+#[component]
+fn Written() -> impl IntoView {
+    view! {
+        <section class="written" aria-label=tr!("The formula as written")>
+            <h2>{tr!("The formula as written")}</h2>
+            <p class="quiet">{tr!("Made once, not scaled. To bake, go by the weights above.")}</p>
+        </section>
     }
 }
 

@@ -2,6 +2,8 @@
 
 mod cards;
 mod how_many;
+mod notice;
 mod steps;
 
 pub use cards::VisitCards;
+pub use notice::VisitNotice;

@@ -69,8 +69,7 @@ fn MeasureBox(
         state.with(|sheet| {
             let used = sheet.batch.tin.as_ref();
             let tin = used.map(|used| used.tins.tin);
-            let own = tin.filter(|tin| !tin.is_as_rim(measure));
-            own.and_then(|tin| tin.measure(measure))
+            tin.and_then(|tin| tin.measure(measure))
                 .map(|length| format::box_thickness(length, options))
                 .unwrap_or_default()
         })

@@ -14,7 +14,7 @@ pub fn ChangeFigures() -> impl IntoView {
     view! {
         <div class="figures">
             <RoundedFigure label=tr!("Dough as weighed") select=|rounded, options| Some(weighing::dough_change(rounded, options)) />
-            <RoundedFigure label=tr!("True hydration") select=weighing::water_change />
+            <RoundedFigure label=tr!("True hydration as weighed, less the steam") select=weighing::water_change />
         </div>
     }
 }
