@@ -161,6 +161,7 @@ fn yeast_solution(part: &Part, wanted: Mass, scales: Scales) -> Option<SolutionA
     let stir_in_yeast = start(yeast, division);
     let water_left_exact = part_water.less(water);
     let error = yeast - wanted;
+    let error_share = error.size().share_of(wanted);
     Some(SolutionAid::Take(YeastSolution {
         wanted,
         division,
@@ -175,12 +176,8 @@ fn yeast_solution(part: &Part, wanted: Mass, scales: Scales) -> Option<SolutionA
         water_left_exact,
         water_left: scales.main.nearest(water_left_exact),
         error,
-        error_share: error.size().share_of(wanted),
-        within: within(
-            error.size().share_of(wanted),
-            division,
-            [stir_in_yeast, solution],
-        ),
+        error_share,
+        within: within(error_share, division, [stir_in_yeast, solution]),
     }))
 }
 
