@@ -198,3 +198,41 @@ fn figures_in_a_column_have_the_same_gap_before_their_unit() {
     let places: Vec<usize> = written[..3].iter().map(|cell| wide(cell)).collect();
     assert_eq!(places, [5, 5, 5].map(|_| places[0]), "{written:?}");
 }
+
+/// The texts of a catalogue, each with its translation.
+fn catalogue(text: &str) -> Vec<(String, String)> {
+    let joined = |lines: &str| -> String {
+        let lines = lines.lines().map(str::trim);
+        let quoted = lines.filter_map(|line| line.rsplit_once('"')?.0.split_once('"'));
+        quoted.map(|(_, words)| words).collect()
+    };
+    let entries = text.split("\nmsgid ").skip(1);
+    let entries = entries.filter_map(|entry| {
+        let (english, rest) = entry.split_once("\nmsgstr ")?;
+        let (translated, _) = rest.split_once("\n\n").unwrap_or((rest, ""));
+        Some((joined(english), joined(translated)))
+    });
+    entries.collect()
+}
+
+/// "Mesa" is where bread is eaten, "mesa de trabajo" where dough is made; "tanda" is what is made at
+/// once, "hornada" what the oven takes at once, "horneado" a bake. Common practice of bakers in Spain.
+#[test]
+fn spanish_has_one_word_for_bench_batch_load_and_bake() {
+    let all = catalogue(include_str!("../../src/text/language/es.po"));
+    assert!(all.len() > 2000, "{}", all.len());
+    for (english, spanish) in all {
+        let (said, asked) = (spanish.to_lowercase(), english.to_lowercase());
+        let tables = said.matches("mesa").count() - said.matches("mesa de trabajo").count();
+        assert!(
+            tables == 0 || asked.contains("table"),
+            "{english}: {spanish}"
+        );
+        if said.contains("hornada") {
+            assert!(asked.contains("load"), "{english}: {spanish}");
+        }
+        if said.contains("tanda") {
+            assert!(asked.contains("batch"), "{english}: {spanish}");
+        }
+    }
+}
