@@ -65,6 +65,7 @@ test('a formula with no syrup is offered one, in one step that can be undone', a
   await page.getByRole('dialog').getByRole('button', { name: /Remove/ }).click();
   await chocolate.open();
   await page.getByRole('button', { name: 'Add a syrup' }).click();
+  await chocolate.open();
   await until(async () => Number(await chocolate.box('Thickness').inputValue()), (thickness) => thickness >= 0.15 && thickness < 1, 'it drizzles');
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByRole('button', { name: 'Add a syrup' }).waitFor();

@@ -102,7 +102,7 @@ for (const [what, make] of FORMULAS) {
         const edge = EDGES[paper];
         const margin = { top: edge, bottom: edge, left: edge, right: edge };
         const ways = paper === 'A5' ? { preferCSSPageSize: true, margin } : { format: paper, margin };
-        const pdf = read(await page.pdf(ways), `paper-${what.replaceAll(' ', '-')}-${button.split(' ')[2]}-${paper}.pdf`);
+        const pdf = read(await page.pdf(ways), `paper-${what.replaceAll(' ', '-')}-${String(button).match(/card|sheet/g).pop()}-${paper}.pdf`);
         assert.equal(pdf.pages, 1, `${button} on ${paper}`);
         const [left, top, right, bottom] = pdf.ink;
         assert.ok(left > 0.02 && top > 0.02 && right < 0.98 && bottom < 0.985, `${pdf.ink}`);
@@ -199,7 +199,7 @@ test('a class has a card for each kind of bench and one for the teacher', async 
   await page.getByRole('heading', { name: 'On paper' }).waitFor();
   await printed(page, SHEET);
   const sheet = await page.locator('.paper tbody tr:not(.begins, .sum)').evaluateAll((all) => all.map((row) => [...row.cells].map((cell) => cell.textContent)));
-  const tidy = (text) => plain(text).replaceAll(/[\u2007\u2008]/g, '');
+  const tidy = (text) => plain(text).replaceAll(/[\u2007\u2008\u2060]/g, '');
   assert.equal((await printed(page, CARD)).length, 2, 'seven benches, one of them with one student');
   for (const [at, paper] of (await page.locator('article.paper').all()).entries()) {
     const rows = await paper.locator('.weights tr').evaluateAll((all) => all.map((row) => [...row.cells].map((cell) => cell.textContent)));

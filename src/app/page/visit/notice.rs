@@ -71,7 +71,7 @@ pub fn VisitNotice() -> impl IntoView {
     let closed = NoticeClosed::from_context();
     view! {
         <Show when=move || !closed.get()>
-            <div class="notice" role="status">
+            <div class="notice came-with-link" role="status">
                 <p>{notice::visitor()}</p>
                 <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />
                 <IconButton picture=Picture::Close name=tr!("Close the notice") on_tap=move |()| closed.close() />
