@@ -15,7 +15,7 @@ const water = (day) => day.bench.getByRole('checkbox', { name: 'Water' });
 test('a weight that was typed is there again when it is ticked again, and one step back brings it too', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Scald the paste');
+  await day.goTo('Make Scald');
   const box = await day.really('Water');
   await box.fill('104');
   await box.blur();
@@ -38,7 +38,7 @@ test('a weight that was typed is there again when it is ticked again, and one st
 test('a paste that did not get hot enough is told at its step, with what to do', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Scald the paste');
+  await day.goTo('Make Scald');
   const box = day.bench.getByLabel(/^Scald is at/);
   await box.fill('56');
   await reads(day.bench, /Scald is at 56 °C; its starch cooks at 5\d to \d\d °C\. Put it on low heat and stir until it is at \d\d °C\./);
@@ -103,7 +103,7 @@ test('Start it now says what it does before it is tapped, and Back takes it back
 test('the log has the weights that were typed, and the date on which the bread went into the oven', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
-  await day.goTo('Scald the paste');
+  await day.goTo('Make Scald');
   const box = await day.really('Water');
   await box.fill('104');
   await box.blur();
