@@ -45,7 +45,7 @@ test('a paste that did not get hot enough is told at its step, with what to do',
   await box.fill('75');
   await reads(day.bench, /Scald is at 75 °C: hot enough/);
   await day.next();
-  await is(() => day.at(), 'Let the paste cool');
+  await is(() => day.at(), 'Let Scald cool');
   await day.bench.getByLabel(/^Scald is at/).fill('56');
   await reads(day.bench, /its starch cooks at/);
   assert.deepEqual(await breaches(page), []);
