@@ -62,7 +62,7 @@ test('an ingredient of one’s own takes the place of another', async (session) 
 test('an ingredient picked for the syrup is a new line of it, its weight still open', async (session) => {
   const page = new Formula((await session.open('phone')).page);
   await page.go('Chocolate');
-  const syrup = page.part('Syrup for the top');
+  const syrup = page.part('Chocolate and water');
   const count = await syrup.getByRole('group').count();
   await syrup.getByRole('button', { name: 'Add to the syrup' }).click();
   await pick(page, NEW);

@@ -43,7 +43,7 @@ test('who only looks stores nothing and loads nothing that stores; the first tou
   assert.deepEqual(await stored(), []);
   const records = (url) => url.includes('/split_records');
   assert.equal(asked.filter(records).length, 0, 'nothing that stores is loaded');
-  await page.locator('h1').click();
+  await page.locator('.head').click({ position: { x: 3, y: 3 } });
   await until(async () => (await stored()).filter((key) => key.startsWith('softcrumb.formula.')).length, (count) => count === 4, 'the four examples');
   assert.equal(asked.filter(records).length, 1);
   await context.close();
