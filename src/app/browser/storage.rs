@@ -58,7 +58,8 @@ pub fn set(key: &str, text: &str) -> Result<(), StorageError> {
 
 /// Whether no key of ours is stored yet; `false` where storage is blocked.
 pub fn is_untouched() -> bool {
-    store().is_ok() && !keys().iter().any(|key| is_ours(key))
+    let answers = store().is_ok_and(|store| store.length().is_ok());
+    answers && !keys().iter().any(|key| is_ours(key))
 }
 
 /// Removes the text under a key.
