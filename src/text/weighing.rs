@@ -184,11 +184,11 @@ pub fn divided(divided: &Divided, options: FormatOptions) -> String {
     }
 }
 
-/// Losses in a few words: "6 g and 0.5 % before the oven, 10.5 % in it".
+/// Losses in a few words: "Dough 6 g and 0.5 %, oven 10.5 %".
 #[must_use]
 pub fn losses(losses: &Losses, options: FormatOptions) -> String {
     tr!(
-        "{first} and {second} before the oven, {third} in it",
+        "Dough {first} and {second}, oven {third}",
         first = format::mass(losses.residue, options),
         second = format::share(losses.residue_share.plus(losses.dividing), options),
         third = format::share(losses.bake, options)

@@ -24,6 +24,19 @@ test('Formula is at most 1,900 px long as it opens, its head at most 104 px high
   await formula.saysNothingWrong();
 });
 
+for (const place of ['Batch', 'Heat', 'Chocolate', 'Day']) {
+  test(`${place} is at most 1,900 px long as it opens`, async (session) => {
+    const { page } = await session.open('phone');
+    const app = new Formula(page);
+    await app.go(place);
+    await page.locator('main .answer').nth(4).waitFor();
+    await drawn(page);
+    const long = await length(page);
+    console.log(`          ${place}: ${long} px`);
+    assert.ok(long <= MOST, `${long} px`);
+  });
+}
+
 test('the name in the head takes the width it has, and is told in full', async (session) => {
   const { page } = await session.open('phone');
   const app = new Formula(page);
