@@ -61,6 +61,7 @@ export class AppPage {
     const row = this.page.locator('main .answer').filter({ has: this.page.getByRole('heading', { level: 2, name: title, exact: true }) });
     await row.waitFor();
     if (await row.locator('> details:not([open])').count() > 0) await row.locator('summary').first().click();
+    await counts(row.locator('.loading'), 0, `${title} is drawn`);
     await drawn(this.page);
   }
 
@@ -68,6 +69,7 @@ export class AppPage {
   async openRows() {
     await this.page.locator('main .answer > details:not([open]) > summary').evaluateAll((rows) => rows.forEach((row) => row.click()));
     await drawn(this.page);
+    await counts(this.page.locator('main .answer .loading'), 0, 'all rows are drawn');
     await drawn(this.page);
   }
 
