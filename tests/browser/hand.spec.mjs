@@ -27,8 +27,7 @@ test('Formula is at most 1,900 px long as it opens, its head at most 104 px high
 for (const place of ['Batch', 'Heat', 'Chocolate', 'Day']) {
   test(`${place} is at most 1,900 px long as it opens`, async (session) => {
     const { page } = await session.open('phone');
-    const app = new Formula(page);
-    await app.go(place);
+    await new Formula(page).go(place, { asItOpens: true });
     await page.locator('main .answer').nth(4).waitFor();
     await drawn(page);
     const long = await length(page);

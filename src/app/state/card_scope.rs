@@ -32,6 +32,17 @@ impl AppState {
         (own, card)
     }
 
+    /// The state one frame later, for what lies below what is typed and comes and goes with it.
+    pub fn a_frame_later(self) -> Self {
+        let deferred = self.deferred;
+        let displayed = memo(move || deferred.get());
+        Self {
+            displayed,
+            figures: figures(displayed, self.options),
+            ..self
+        }
+    }
+
     /// Updates the card that is typed into at once, on the screen or not.
     pub fn show_now(self) {
         if let Some(is_visible) = self.is_visible

@@ -13,10 +13,11 @@ use crate::text::{ErrorText, caution, tr};
 type Told = (Caution, [String; 5]);
 
 /// Cautions about the formula, each one with what to do; why there are no figures, where there are
-/// none.
+/// none. They come in the frame after the figures.
 #[component]
 pub fn Cautions() -> impl IntoView {
-    let state = use_app_state();
+    // Half a number can ask for many cautions, which the next digit takes away.
+    let state = use_app_state().a_frame_later();
     let found = memo(move || {
         let options = state.options.get();
         state.with(|sheet| {
