@@ -10,9 +10,8 @@ import { all, put } from './pages/storage.mjs';
 import { counts, drawn, holds, is, reads, until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
-const water = (day) => day.bench.getByRole('checkbox', { name: 'Water' });
-
-test('a weight that was typed is there again when it is ticked again, and one step back brings it too', async (session) => {
+/// A bake whose scald is weighed with 8 g of water too little.
+async function shortOfWater(session) {
   const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Make Scald');
@@ -20,6 +19,13 @@ test('a weight that was typed is there again when it is ticked again, and one st
   await box.fill('104');
   await box.blur();
   await page.getByText(/Water is 8.g short\./).waitFor();
+  return { page, day, box };
+}
+
+const water = (day) => day.bench.getByRole('checkbox', { name: 'Water' });
+
+test('a weight that was typed is there again when it is ticked again, and one step back brings it too', async (session) => {
+  const { page, day } = await shortOfWater(session);
   await water(day).uncheck();
   await page.getByText(/Water is 8.g short\./).waitFor({ state: 'detached' });
   await reads(day.bench, /Water\s+112 g → 104 g/);
@@ -101,13 +107,7 @@ test('Start it now says what it does before it is tapped, and Back takes it back
 });
 
 test('the log has the weights that were typed, and the date on which the bread went into the oven', async (session) => {
-  const { page, day } = await onFriday(session);
-  await day.start();
-  await day.goTo('Make Scald');
-  const box = await day.really('Water');
-  await box.fill('104');
-  await box.blur();
-  await page.getByText(/Water is 8.g short\./).waitFor();
+  const { page, day } = await shortOfWater(session);
   await day.stop();
   await day.openRows();
   await reads(day.log, /one bake, begun Fri 27 March/);
