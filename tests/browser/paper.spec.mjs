@@ -66,8 +66,9 @@ async function ownFormula(page, name, lines, note = '') {
   return JSON.stringify({ ...record, name, note });
 }
 
-async function withFormula(session, make) {
+async function withFormula(session, make, now) {
   const { page } = await session.open('wide', { before: withoutPrinter });
+  if (now) await page.clock.setFixedTime(now);
   const out = await new Share(new AppPage(page)).open();
   if (make) {
     await out.take(await make(page));
@@ -171,8 +172,9 @@ test('the card has the steps, sentences and weights of the bench', async (sessio
   assert.ok(!card.steps.some((one) => CLOCK.test(one)), 'no time of day without a plan');
 });
 
-test('a link lists the steps of the card', async (session) => {
-  const { page, out } = await withFormula(session);
+// A plan without a time of its own is begun in the evening, whenever the card is printed.
+for (const hour of ['06:40', '18:40', '23:10']) test(`a link lists the steps of the card that is printed at ${hour}`, async (session) => {
+  const { page, out } = await withFormula(session, undefined, new Date(`2026-03-27T${hour}:00`));
   const link = await out.link();
   await printed(page, CARD);
   const { steps, rows } = await onCard(page);

@@ -3,7 +3,7 @@
 use super::days::{friday, plan};
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::Target;
-use softcrumb::sheet::examples;
+use softcrumb::sheet::{Sheet, examples};
 use softcrumb::text::chart::{DayRibbon, Tick};
 
 /// A day begins at 0:00 (ISO 8601:2019, 5.3.1.4: clock times of a day run from 00:00).
@@ -32,6 +32,23 @@ fn each_midnight_has_its_hour_and_each_ribbon_with_a_night_its_words() {
             assert!(ribbon.shortened_y() < ribbon.height);
         }
     }
+}
+
+/// A lane is called as the part that is made in it, in the words of the formula: common practice.
+#[test]
+fn the_lanes_of_paste_and_preferment_have_the_names_of_their_parts() {
+    let (_, sheet) = examples().remove(0);
+    let lanes_of = |sheet: &Sheet| {
+        let planned = plan(sheet, 21.0, Target::Open);
+        let from = friday().instant();
+        let ribbon = DayRibbon::of(&planned, &sheet.formula, from, &Zone::default());
+        ribbon.lanes.into_iter().map(|lane| lane.name)
+    };
+    let lanes: Vec<String> = lanes_of(&sheet).collect();
+    assert_eq!(lanes, ["Scald", "Night dough", "Dough", "Chocolate"]);
+    let mut long = sheet;
+    long.formula.parts[0].name = "Scald of flour and milk from the farm".to_owned();
+    assert_eq!(lanes_of(&long).next().as_deref(), Some("Paste"));
 }
 
 /// Centred words this wide do not touch, and lie in the picture.

@@ -10,7 +10,9 @@ use crate::engine::class::{Ahead, ClassSettings};
 use crate::results::batch;
 use crate::results::batch::class::{self, ClassResults};
 use crate::results::batch::class_cards::{self, ClassCard};
-use crate::results::day::{DayInput, ListedStep, as_the_run_bakes, plan_list, usual_list};
+use crate::results::day::{
+    DayInput, ListedStep, as_the_run_bakes, evening_list, plan_list, usual_list,
+};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::Target;
 use crate::sheet::{Moment, Sheet};
@@ -50,11 +52,20 @@ impl Dated {
 
     fn list(self, sheet: &Sheet, rounded: &Rounded) -> Vec<ListedStep> {
         let day = self.day;
+        let (kitchen, settings, learnt) = (
+            day.state.kitchen.get(),
+            day.settings.get(),
+            day.learnt.get(),
+        );
+        // Without a time of its own the plan is that of any evening, not of the minute of printing.
+        if !self.has_time {
+            return evening_list(sheet, &kitchen, Some(rounded), (&settings, &learnt));
+        }
         plan_list(&DayInput {
             sheet,
-            kitchen: &day.state.kitchen.get(),
-            settings: &day.settings.get(),
-            learnt: &day.learnt.get(),
+            kitchen: &kitchen,
+            settings: &settings,
+            learnt: &learnt,
             rounded: Some(rounded),
             zone: &day.zone.get_value(),
             now: Moment::from_instant(day.minute.get()),

@@ -3,6 +3,7 @@
 mod advice_card;
 mod answer_row;
 mod bowl_balance;
+mod box_text;
 mod button;
 mod card;
 mod choice;

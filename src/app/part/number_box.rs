@@ -3,6 +3,7 @@
 
 use leptos::prelude::*;
 
+use super::box_text::BoxText;
 use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, use_app_state};
 
@@ -153,7 +154,7 @@ pub fn NumberBox(
                     autocomplete="off"
                     enterkeyhint="next"
                     value=drawn_value(figure)
-                    prop:value=move || own.text()
+                    prop:value=move || BoxText(own.text())
                     aria-invalid=move || (!own.error().is_empty()).then_some("true")
                     aria-describedby=error_id.clone()
                     on:input:target=move |event| own.input(event.target().value())

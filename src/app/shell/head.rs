@@ -22,6 +22,10 @@ pub fn Head() -> impl IntoView {
         Stepped::Kitchen => state.show_toast(notice::kitchen_redone()),
         Stepped::Beside => state.show_toast(notice::beside_redone()),
     };
+    // Once there was something to undo, its place stays: the name does not move with each key.
+    let was_used = Memo::new(move |was: Option<&bool>| {
+        was.is_some_and(|was| *was) || state.can_undo() || state.can_redo()
+    });
     view! {
         <header class="head">
             <div class="row">
@@ -29,7 +33,7 @@ pub fn Head() -> impl IntoView {
                 <button type="button" class="button bare name" title=move || state.with(|sheet| sheet.name.clone()) aria-haspopup="dialog" on:click=move |_| state.open(DialogKind::About)>
                     <span>{move || state.with(|sheet| sheet.name.clone())}</span>
                 </button>
-                <div class="tools">
+                <div class="tools" class:unused=move || !was_used.get()>
                     <IconButton picture=Picture::Undo name=tr!("Undo") on_tap=undo disabled=memo(move || !state.can_undo()) />
                     <IconButton picture=Picture::Redo name=tr!("Redo") on_tap=redo disabled=memo(move || !state.can_redo()) />
                     <IconButton picture=Picture::Share name=tr!("Share") on_tap=move || state.open(DialogKind::Share) />

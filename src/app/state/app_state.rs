@@ -59,8 +59,8 @@ pub struct AppState {
     pub(super) displayed: Memo<Displayed>,
     /// The sheets as they were a frame ago.
     pub(super) deferred: RwSignal<Displayed>,
-    /// Whether the card this belongs to is on the screen; none for what always follows at once.
-    pub(super) is_visible: Option<RwSignal<bool>>,
+    /// Whether the card this belongs to follows at once; none for what always does.
+    pub(super) is_now: Option<RwSignal<bool>>,
     /// The figures of the dough, written out.
     pub figures: Memo<DoughFigures>,
     /// How far the page is drawn, while it is being drawn first.
@@ -152,7 +152,7 @@ impl AppState {
             options,
             displayed,
             deferred: follow_after_frame(displayed),
-            is_visible: None,
+            is_now: None,
             figures: figures(displayed, options),
             drawing: RwSignal::new(Drawing::default()),
             basis: RwSignal::new(Basis::default()),

@@ -15,21 +15,31 @@ impl AppState {
         let is_seen = RwSignal::new(true);
         let card = NodeRef::<Section>::new();
         card.on_load(move |card| visibility::watch(&card, is_seen));
+        (self.at_once_while(is_seen), card)
+    }
+
+    /// The state for the content of a card, which is updated a frame later while none of its boxes is
+    /// typed into; and whether one was entered.
+    pub fn entered_scope(self) -> (Self, RwSignal<bool>) {
+        let is_entered = RwSignal::new(false);
+        (self.at_once_while(is_entered), is_entered)
+    }
+
+    fn at_once_while(self, is_now: RwSignal<bool>) -> Self {
         let (now, deferred) = (self.displayed, self.deferred);
         let displayed = memo(move || {
-            if is_seen.get() {
+            if is_now.get() {
                 now.get()
             } else {
                 deferred.get()
             }
         });
-        let own = Self {
+        Self {
             displayed,
             figures: figures(displayed, self.options),
-            is_visible: Some(is_seen),
+            is_now: Some(is_now),
             ..self
-        };
-        (own, card)
+        }
     }
 
     /// The state one frame later, for what lies below what is typed and comes and goes with it.
@@ -43,12 +53,12 @@ impl AppState {
         }
     }
 
-    /// Updates the card that is typed into at once, on the screen or not.
+    /// Updates the card that is typed into at once.
     pub fn show_now(self) {
-        if let Some(is_visible) = self.is_visible
-            && !is_visible.get_untracked()
+        if let Some(is_now) = self.is_now
+            && !is_now.get_untracked()
         {
-            is_visible.set(true);
+            is_now.set(true);
         }
     }
 }

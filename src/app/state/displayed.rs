@@ -5,6 +5,7 @@ use std::sync::Arc;
 use leptos::prelude::*;
 
 use super::memo;
+use crate::app::browser::clock;
 use crate::results::formula;
 use crate::sheet::Sheet;
 use crate::text::{DoughFigures, FormatOptions};
@@ -39,12 +40,11 @@ pub(super) fn follow_after_frame(displayed: Memo<Displayed>) -> RwSignal<Display
             return;
         }
         is_asked.set_value(true);
-        // The first frame shows what is on the screen; the rest is for the second.
-        request_animation_frame(move || {
-            request_animation_frame(move || {
-                is_asked.set_value(false);
-                deferred.set(displayed.get_untracked());
-            });
+        // The first frame shows what is looked at; the rest is for the second. A key that comes in
+        // between goes first, because it does not wait for a frame.
+        clock::after_frame(move || {
+            is_asked.set_value(false);
+            deferred.set(displayed.get_untracked());
         });
     });
     deferred

@@ -92,7 +92,7 @@ pub use rises::{DoughTemperatures, ReferenceRises, RiseInput, Rises, rises};
 pub use solutions::ConflictedPlan;
 pub use start_now::{Moved, StartNow, start_now};
 pub use target::open_target;
-pub use usual_run::{plan_list, usual_list, usual_run};
+pub use usual_run::{evening_list, plan_list, usual_list, usual_run};
 pub use weighed_formula::as_weighed;
 pub use weighing::{StepWeighing, WeighedLine, WeighedPart, step_weighing};
 pub use weighing_effect::{

@@ -47,6 +47,18 @@ const EVENING: f64 = 18.0 * 3_600_000.0;
 #[must_use]
 pub fn usual_list(sheet: &Sheet, kitchen: &Kitchen, rounded: Option<&Rounded>) -> Vec<ListedStep> {
     let of_day = (&DaySettings::default(), &Learnt::default());
+    evening_list(sheet, kitchen, rounded, of_day)
+}
+
+/// As [`usual_list`], by the settings of a day without a time of its own and by what the log has
+/// `learnt`: begun in the evening, whenever it is asked.
+#[must_use]
+pub fn evening_list(
+    sheet: &Sheet,
+    kitchen: &Kitchen,
+    rounded: Option<&Rounded>,
+    of_day: (&DaySettings, &Learnt),
+) -> Vec<ListedStep> {
     usual(sheet, kitchen, (rounded, of_day), plan_list)
 }
 

@@ -1,6 +1,6 @@
 //! The day ribbon: two days as one strip, with a lane each for paste, preferment, dough, chocolate.
 
-use crate::engine::formula::Formula;
+use crate::engine::formula::{Formula, PartKind};
 use crate::engine::numerics::float_from_usize;
 use crate::engine::plan::{StepAt, StepKind, Timed};
 use crate::engine::quantity::{Instant, Minutes};
@@ -95,8 +95,18 @@ const LANES: [&str; 4] = [
 ];
 /// The most later loads that have a lane of their own; the rest share the last.
 const MOST_LOADS: usize = 8;
-/// What a lane is called.
-fn lane_name(lane: usize) -> String {
+/// The most characters of parts' names that stand beside the line of midnight.
+const LONGEST: usize = 20;
+/// What a lane is called: the names of its parts, where they are short enough.
+fn lane_name(lane: usize, formula: &Formula) -> String {
+    let own = match lane {
+        0 => name::names_of(formula, |kind| kind == PartKind::Paste),
+        1 => name::names_of(formula, |kind| kind == PartKind::Preferment),
+        _ => None,
+    };
+    if let Some(own) = own.filter(|own| own.chars().count() <= LONGEST) {
+        return own;
+    }
     LANES.get(lane).map_or_else(
         || {
             tr!(
@@ -173,7 +183,7 @@ impl DayRibbon {
             .collect();
         let rows = used.iter().enumerate();
         let lanes = rows.map(|(row, at)| Lane {
-            name: lane_name(*at),
+            name: lane_name(*at, formula),
             y: top(row),
         });
         let row = |at| used.iter().position(|one| *one == lane(at)).unwrap_or(0);

@@ -1,5 +1,6 @@
 //! The log in sentences: bakes imported from a file, photos, a bake of another formula.
 
+use crate::engine::formula::Formula;
 use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Instant;
 use crate::sheet::civil::Zone;
@@ -97,9 +98,10 @@ pub fn photo_too_large(bytes: f64, most: f64, options: FormatOptions) -> String 
     )
 }
 
-/// A bake was under way as the page began: its formula, and the step that is being done.
+/// A bake was under way as the page began: its name, and the step that is being done, by the parts of
+/// its formula where that is at hand.
 #[must_use]
-pub fn bake_waits(bench: &Bench) -> String {
+pub fn bake_waits(bench: &Bench, formula: Option<&Formula>) -> String {
     let called = &bench.bake.name;
     bench.current().map_or_else(
         || tr!("A bake is under way: {name}.", name = called),
@@ -107,7 +109,7 @@ pub fn bake_waits(bench: &Bench) -> String {
             tr!(
                 "A bake is under way: {name}, {step}.",
                 name = called,
-                step = name::work(step.work)
+                step = name::step_of(step, formula)
             )
         },
     )

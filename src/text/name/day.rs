@@ -57,7 +57,13 @@ pub fn step_at(at: StepAt, formula: &Formula) -> String {
     step_with_heat(at, None, formula)
 }
 
-/// The same, with the heat of the oven where the bake has several phases.
+/// What the step at a place is called: by the names of the parts of its formula, where that is at hand.
+#[must_use]
+pub fn step_of(at: StepAt, formula: Option<&Formula>) -> String {
+    formula.map_or_else(|| work(at.work).to_owned(), |formula| step_at(at, formula))
+}
+
+/// What the step at a place is called, with the heat of the oven where the bake has several phases.
 #[must_use]
 pub fn step_with_heat(at: StepAt, heat: Option<HeatFrom>, formula: &Formula) -> String {
     let plain = work(at.work);
@@ -117,7 +123,9 @@ fn of_a_part(at: StepAt, formula: &Formula) -> Option<String> {
 }
 
 /// The names of the parts of some kinds, in a list; `None` without one.
-fn names_of(formula: &Formula, is_one: impl Fn(PartKind) -> bool) -> Option<String> {
+/// The names of some parts, as a list: "Scald and Night dough"; `None` where there is none.
+#[must_use]
+pub fn names_of(formula: &Formula, is_one: impl Fn(PartKind) -> bool) -> Option<String> {
     let own = formula.parts.iter().filter(|part| is_one(part.kind));
     listed(&own.map(|own| part(own).to_owned()).collect::<Vec<_>>())
 }

@@ -13,7 +13,7 @@ mod place;
 pub use batch::target_kind;
 pub use chocolate::{flow, handling, handling_looks, keeps_as};
 pub use class::{ahead, law, link_part, measure, nutrient, tin_kind, tin_measure};
-pub use day::{step, step_at, step_with_heat, weekday, work};
+pub use day::{names_of, step, step_at, step_of, step_with_heat, weekday, work};
 pub use formula::{bread, figure, form, part, part_kind, percentages, what_if};
 pub use heat::{
     bake_length, baked_shape, called, cooling_vessel, grain, heat_from, lumps, material,

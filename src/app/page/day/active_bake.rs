@@ -2,6 +2,7 @@
 //! in the app the user is.
 
 use std::cell::OnceCell;
+use std::sync::Arc;
 
 use leptos::prelude::*;
 
@@ -10,7 +11,7 @@ use crate::app::browser::storage::StorageError;
 use crate::app::browser::{alarm, clock, storage};
 use crate::app::state::{AppState, stored};
 use crate::sheet::day::Bench;
-use crate::sheet::{Moment, Place};
+use crate::sheet::{Moment, Place, Sheet};
 use crate::storage::{Record, key};
 use crate::text::{name, notice, tr};
 
@@ -47,6 +48,15 @@ pub fn bench(state: AppState) -> RwSignal<Option<Bench>> {
     shared(state).into()
 }
 
+/// The sheet that a bake is made by, where it is the open one: it has the names of the parts.
+pub fn open_sheet(state: AppState, bench: &Bench) -> Option<Arc<Sheet>> {
+    let (open, sheet) = (state.open_id.get(), state.saved());
+    bench
+        .bake
+        .is_of(open.as_ref(), &sheet.name)
+        .then_some(sheet)
+}
+
 /// Starts ringing the timers of the bake under way.
 pub fn watch_timers(state: AppState) {
     let bench = shared(state);
@@ -73,8 +83,12 @@ fn ring(state: AppState, bench: &ArcRwSignal<Option<Bench>>) {
     let now = Moment::from_milliseconds(clock::milliseconds()).unwrap_or_default();
     let over = bench.with_untracked(|bench| {
         let timers = bench.as_ref().map(|bench| bench.over(now));
-        let steps = timers.into_iter().flatten().map(|timer| timer.step.work);
-        steps.map(name::work).collect::<Vec<_>>()
+        let steps = timers.into_iter().flatten().map(|timer| timer.step);
+        let sheet = untrack(|| bench.as_ref().and_then(|bench| open_sheet(state, bench)));
+        let formula = sheet.as_ref().map(|sheet| &sheet.formula);
+        steps
+            .map(|step| name::step_of(step, formula))
+            .collect::<Vec<_>>()
     });
     if over.is_empty() {
         return;

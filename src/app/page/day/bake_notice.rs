@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use super::active_bake::open_sheet;
 use super::bench_copy;
 use super::bench_heading::to_its_top;
 use super::results::Day;
@@ -17,7 +18,10 @@ pub fn BakeNotice() -> impl IntoView {
     let waits = day.state.bake_waits;
     let sentence = memo(move || {
         let bench = day.bench.get();
-        bench.map(|bench| day_text::bake_waits(&bench))
+        bench.map(|bench| {
+            let sheet = open_sheet(day.state, &bench);
+            day_text::bake_waits(&bench, sheet.as_ref().map(|sheet| &sheet.formula))
+        })
     });
     // One that cannot be opened is reported, and leaves nothing to go on with.
     Effect::new(move |_| {

@@ -9,7 +9,7 @@ use super::bench_timers::Timers;
 use super::bench_wait_view::Waiting;
 use super::local_time::clock_now;
 use super::results::Day;
-use crate::app::browser::{alarm, speech, wake_lock};
+use crate::app::browser::{alarm, screen, speech, wake_lock};
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::numerics::saturating_u32;
@@ -44,6 +44,8 @@ pub fn BenchView() -> impl IntoView {
     let day = Day::from_context();
     wake_lock::request();
     on_cleanup(wake_lock::release);
+    screen::give_to_bench(true);
+    on_cleanup(|| screen::give_to_bench(false));
     let screen = memo(move || {
         let now = day.now.get();
         day.results.with(|results| {

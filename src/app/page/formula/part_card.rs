@@ -15,7 +15,7 @@ pub fn PartCard(
     /// Which one.
     part: usize,
 ) -> impl IntoView {
-    let (state, section) = use_app_state().card_scope();
+    let (state, is_entered) = use_app_state().entered_scope();
     let card = CardTexts::of(state, part);
     let name = card.text(|card| &card.name);
     let kind = move || card.with(|card| card.kind.map(part_word));
@@ -23,7 +23,13 @@ pub fn PartCard(
     let is_full = memo(move || card.with(|card| !card.has_room));
     view! {
         <Provider value=state>
-            <section class="card dough-part" node_ref=section data-part=kind aria-label=name>
+            <section
+                class="card dough-part"
+                data-part=kind
+                aria-label=name
+                on:focusin=move |_| is_entered.set(true)
+                on:focusout=move |_| is_entered.set(false)
+            >
                 <Head part card is_open />
                 {move || is_open.get().then(|| lazy::part_shares(part))}
                 <LineRows card />
