@@ -40,7 +40,7 @@ test('a key is answered in its frame by its card and the key figures, and in the
   assert.deepEqual(written.filter(({ isSame }) => isSame), [], 'no box is written that shows its text already');
   const [now, later] = [false, true].map((wanted) => written.filter(({ isLater }) => isLater === wanted).map(({ part }) => part));
   assert.deepEqual([...new Set(now)], ['Scald'], 'its card at once');
-  assert.deepEqual([...new Set(later)].toSorted(), ['Chocolate with water', 'Filling', 'Final dough', 'Night dough'], 'the others later');
+  assert.deepEqual([...new Set(later)].toSorted(), ['Chocolate and water', 'Final dough', 'Inside each ball', 'Night dough'], 'the others later');
 });
 
 test('the name of the formula stays where it is once something was undone', async (session) => {
