@@ -31,7 +31,7 @@ test('a timer rings in whatever place the user is, also after a reload there', a
   await counts(page.getByRole('heading', { level: 1, name: 'Formula' }), 1, 'it opens where it was left');
   await bells;
   await page.clock.fastForward('20:00');
-  const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Let the paste cool.' });
+  const alert = page.getByRole('alert').filter({ hasText: 'The time is up: Let Scald cool.' });
   await alert.waitFor();
   assert.ok((await page.evaluate(() => window.shaken)) >= 1);
   await alert.getByRole('link', { name: 'To the bench' }).click();
