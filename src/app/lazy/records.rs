@@ -21,7 +21,7 @@ pub async fn load() -> bool {
 }
 
 /// The functions of the chunk, where it is loaded.
-pub(super) fn chunk() -> Option<StorageChunk> {
+fn chunk() -> Option<StorageChunk> {
     now_or_never(storage())?.ok()
 }
 

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { path } from '../browser.mjs';
 import { median, say } from './numbers.mjs';
+import { visit } from './visit.mjs';
 
 const RUNS = Number(process.env.SOFTCRUMB_RUNS ?? 5);
 const PERFORMANCE = 95;
@@ -42,8 +43,17 @@ async function page(name, address) {
   ].every(Boolean);
 }
 
-export async function lighthouse(_, { ours }) {
+/// What is measured is a formula, and no notice that the link is none.
+async function opens(browser, address) {
+  const { page: tab, context } = await visit(browser, address, null);
+  await tab.getByRole('region', { name: 'What to weigh' }).waitFor();
+  await context.close();
+}
+
+export async function lighthouse(browser, { ours }) {
+  const link = `${ours}#loaf=${LINK}`;
+  await opens(browser, link);
   const first = await page('example', ours);
-  const second = await page('link', `${ours}#${LINK}`);
+  const second = await page('link', link);
   return first && second;
 }

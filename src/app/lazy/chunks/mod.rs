@@ -12,6 +12,7 @@ pub mod formula;
 pub mod formula_rows;
 pub mod heat;
 pub mod storage;
+pub mod visit;
 pub mod what_if;
 
 use leptos::prelude::AnyView;

@@ -1,4 +1,4 @@
-//! Reading and writing what is not there before the first answer: links and records.
+//! Reading and writing what is not there before the first answer: records, and links by themselves.
 
 use leptos::wasm_split::wasm_split;
 
@@ -11,8 +11,6 @@ use crate::text::example;
 
 /// What the chunk holds.
 pub struct StorageChunk {
-    pub read_link: fn(&str) -> Result<Sheet, LinkError>,
-    pub write_link: fn(&Sheet) -> Result<String, LinkError>,
     pub write_sheet: fn(&Sheet) -> String,
     pub write_shelf: fn(&Shelf) -> String,
     pub read_sheet: fn(&str) -> Result<Sheet, RecordError>,
@@ -29,9 +27,6 @@ pub struct StorageChunk {
 #[wasm_split(records, wasm_split_path = ::leptos::wasm_split, fallible)]
 pub fn storage() -> Entry<StorageChunk> {
     Ok(StorageChunk {
-        // What an example calls its parts is read in the language of the page.
-        read_link: |text| link::read(text).map(example::in_words),
-        write_link: link::write,
         write_sheet: Sheet::write,
         write_shelf: Shelf::write,
         read_sheet: Sheet::read,
@@ -46,5 +41,20 @@ pub fn storage() -> Entry<StorageChunk> {
         find_trial: AppState::resume_trial,
         write_kitchens: AppState::write_kitchens,
         follow_kitchens: AppState::follow_kitchens,
+    })
+}
+
+/// What the chunk of links holds.
+pub struct LinkChunk {
+    pub read: fn(&str) -> Result<Sheet, LinkError>,
+    pub write: fn(&Sheet) -> Result<String, LinkError>,
+}
+
+#[wasm_split(links, wasm_split_path = ::leptos::wasm_split, fallible)]
+pub fn links() -> Entry<LinkChunk> {
+    Ok(LinkChunk {
+        // What an example calls its parts is read in the language of the page.
+        read: |text| link::read(text).map(example::in_words),
+        write: link::write,
     })
 }

@@ -1,28 +1,43 @@
 //! The cards of a visit: how much, what to weigh, what to do; and whether it works with no signal.
 
 use leptos::prelude::*;
+use wasm_bindgen_futures::spawn_local;
 
 use super::how_many::HowMany;
 use super::notice::NoticeClosed;
-use super::steps::{StepsCard, usual_steps};
-use crate::app::browser::{offline, storage};
-use crate::app::page::{BatchContext, WeighingAids};
-use crate::app::part::{Button, weigh_row, weigh_table};
+use crate::app::browser::{clock, offline, storage};
+use crate::app::lazy::{self, records};
+use crate::app::page::BatchContext;
+use crate::app::part::{Button, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::results::day::ListedStep;
 use crate::storage::key;
-use crate::text::share::{CardList, bench_card, in_cups};
+use crate::text::share::{CardList, bench_card};
 use crate::text::{notice, tr, weighing};
 
-/// What a visitor sees first.
+/// The steps of the bench, once they are known.
+pub type StepList = RwSignal<Option<Vec<ListedStep>>>;
+
+/// What a visitor sees first. What is not looked at first is asked for once the weights are there.
 #[component]
 pub fn VisitCards() -> impl IntoView {
-    let list = usual_steps();
+    let list = StepList::new(None);
+    let (begins, has_rest) = (RwSignal::new(false), RwSignal::new(false));
+    clock::after_frame(move || {
+        // The visitor may have gone to another place.
+        let _gone = begins.try_set(true);
+        spawn_local(async move {
+            let came = lazy::load_visit_rest().await;
+            let _gone = has_rest.try_set(came);
+        });
+        // What keeps the copy is there before it is asked for.
+        records::then(|| ());
+    });
     view! {
         <div class="newspaper visit">
             <HowMany />
-            <WeighCard list />
-            <StepsCard list />
+            <WeighCard list has_rest />
+            {move || begins.get().then(|| lazy::visit_steps(list))}
             <HandedCard />
         </div>
         <Written />
@@ -52,7 +67,7 @@ fn HandedCard() -> impl IntoView {
                 <p role="status" class="follows quiet">{offline}</p>
                 <div class="buttons">
                     <Show when=move || state.is_visit() && closed.get()>
-                        <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />
+                        <Button label=tr!("Keep it") on_tap=move |()| records::then(move || state.save_visit()) />
                     </Show>
                     <Show when=move || !state.is_trial()>
                         <Button label=tr!("Try something without changing it") on_tap=move |()| state.begin_trial() />
@@ -69,8 +84,10 @@ fn HandedCard() -> impl IntoView {
 /// What to weigh for the batch, and what must be named.
 #[component]
 fn WeighCard(
-    /// The steps of the bench, once they are known.
-    list: RwSignal<Option<Vec<ListedStep>>>,
+    /// The steps of the bench.
+    list: StepList,
+    /// Whether what helps with it has come.
+    has_rest: RwSignal<bool>,
 ) -> impl IntoView {
     let state = use_app_state();
     let (context, workspace) = (BatchContext::from_context(), WorkspaceStore::from_context());
@@ -95,11 +112,10 @@ fn WeighCard(
                     <div class="body weights">
                         <p class="quiet">{made_here}</p>
                         {card.parts.into_iter().map(weigh_table).collect_view()}
-                        <WeighingAids />
                         <p class="quiet">{card.made}</p>
                         <p><b>{card.allergens}</b></p>
                     </div>
-                    <Measures />
+                    {move || has_rest.get().then(lazy::weighing_help)}
                 </section>
             }
         })
@@ -126,28 +142,5 @@ fn Written() -> impl IntoView {
             <h2>{tr!("The formula as written")}</h2>
             <p class="quiet">{tr!("Made once, not scaled. To bake, go by the weights above.")}</p>
         </section>
-    }
-}
-
-/// The same in cups and spoons, where a table says what they weigh.
-#[component]
-fn Measures() -> impl IntoView {
-    let context = BatchContext::from_context();
-    let rows = memo(move || {
-        let lines = context.read_rounded(|rounded| Some(in_cups(rounded)));
-        lines.unwrap_or_default()
-    });
-    view! {
-        <details class="fold within">
-            <summary>
-                <span class="title">{tr!("In cups and spoons, only about")}</span>
-            </summary>
-            <div class="body">
-                <p class="quiet">{tr!("A cup holds more or less with every hand; weigh where you can. By the table of weights of the USDA, release 28.")}</p>
-                <table class="label-table">
-                    <tbody>{move || rows.get().into_iter().map(weigh_row).collect_view()}</tbody>
-                </table>
-            </div>
-        </details>
     }
 }

@@ -2,7 +2,8 @@
 
 use leptos::prelude::*;
 
-use crate::app::page::{BatchContext, TargetBoxes, TinBody};
+use crate::app::lazy;
+use crate::app::page::BatchContext;
 use crate::app::part::NumberBox;
 use crate::app::state::{memo, use_app_state};
 use crate::results::batch::target;
@@ -50,10 +51,7 @@ pub fn HowMany() -> impl IntoView {
                     <span class="title">{tr!("or my tin")}</span>
                 </summary>
                 <Show when=move || tin.get()>
-                    <TinBody />
-                    <div class="body">
-                        <TargetBoxes />
-                    </div>
+                    {lazy::own_tin()}
                 </Show>
             </details>
         </section>

@@ -1,9 +1,12 @@
 //! A visit: what a student needs of a shared formula, with nothing to set up.
 
 mod cards;
+mod help;
 mod how_many;
 mod notice;
 mod steps;
 
-pub use cards::VisitCards;
+pub use cards::{StepList, VisitCards};
+pub use help::{OwnTin, WeighingHelp};
 pub use notice::VisitNotice;
+pub use steps::VisitSteps;

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use crate::app::browser::clock::Debounce;
 use crate::app::browser::{address, storage};
+use crate::app::lazy::records;
 use crate::app::part::{Button, IconButton, Picture};
 use crate::app::state::{AppState, use_app_state};
 use crate::storage::key;
@@ -73,7 +74,7 @@ pub fn VisitNotice() -> impl IntoView {
         <Show when=move || !closed.get()>
             <div class="notice came-with-link" role="status">
                 <p>{notice::visitor()}</p>
-                <Button label=tr!("Keep it") on_tap=move |()| state.save_visit() />
+                <Button label=tr!("Keep it") on_tap=move |()| records::then(move || state.save_visit()) />
                 <IconButton picture=Picture::Close name=tr!("Close the notice") on_tap=move |()| closed.close() />
             </div>
         </Show>

@@ -3,6 +3,7 @@
 
 use leptos::prelude::*;
 
+use super::cards::StepList;
 use crate::app::part::SafetyLine;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::results::batch;
@@ -12,7 +13,7 @@ use crate::text::share::{CardStep, card_steps};
 use crate::text::{day as day_text, format, tr};
 
 /// The steps of the bench for the sheet that is shown: they come a frame later.
-pub fn usual_steps() -> RwSignal<Option<Vec<ListedStep>>> {
+fn usual_steps() -> RwSignal<Option<Vec<ListedStep>>> {
     let state = use_app_state();
     let asked = memo(move || Some(((*state.current()).clone(), state.kitchen.get())));
     after_frame(asked, |(sheet, kitchen): &(Sheet, Kitchen)| {
@@ -21,13 +22,15 @@ pub fn usual_steps() -> RwSignal<Option<Vec<ListedStep>>> {
     })
 }
 
-/// What to do, step by step.
+/// What to do, step by step; the weights then know it too.
 #[component]
-pub fn StepsCard(
-    /// The steps of the bench, once they are known.
-    list: RwSignal<Option<Vec<ListedStep>>>,
+pub fn VisitSteps(
+    /// Where the steps are told.
+    list: StepList,
 ) -> impl IntoView {
     let state = use_app_state();
+    let found = usual_steps();
+    Effect::new(move |_| list.set(found.get()));
     let rows = memo(move || {
         let options = state.options.get();
         let list = list.get().unwrap_or_default();
