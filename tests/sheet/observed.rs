@@ -2,8 +2,10 @@
 
 use softcrumb::engine::formula::LineAt;
 use softcrumb::engine::learn::Learnt;
+use softcrumb::engine::nutrition::LabelLaw;
 use softcrumb::engine::plan::{Edit, StepKind, weighed_at};
 use softcrumb::engine::quantity::{Mass, Temperature, WarmingRate};
+use softcrumb::results::batch;
 use softcrumb::results::day::{
     self, DayInput, DayResults, as_weighed, note_bread, note_dough, note_dough_temperature,
     note_durations, note_mixing_time, unmixed,
@@ -73,14 +75,40 @@ fn a_dough_as_the_balance_has_it_teaches_the_mixers_own_friction() {
     }
 }
 
+/// Conservation of mass, by definition: a loaf with its filling and drizzle that weighs what Batch and
+/// its nutrition say has lost in the oven what Batch says.
+#[test]
+fn what_is_in_and_on_the_bread_is_no_dough_that_the_oven_has_spared() {
+    for (_, sheet) in examples() {
+        let scaled = batch::scale(&sheet).unwrap();
+        let loaf = batch::nutrition::of(&sheet, &scaled, LabelLaw::Eu).unwrap();
+        let bread = grams(loaf.piece.mass.grams() * f64::from(scaled.pieces.count.get()));
+        let mut bake = bake();
+        note_dough(&mut bake, scaled.mixed, scaled.needed);
+        note_bread(&mut bake, bread, scaled.beside_dough());
+        let lost = bake.noted.oven_loss.unwrap().lost().unwrap();
+        let said = sheet.batch.losses.bake;
+        assert!(
+            (lost.fraction() - said.fraction()).abs() < 0.001,
+            "{}: {lost:?} {said:?}",
+            sheet.name
+        );
+    }
+    // Bread that weighs more than what went into the oven teaches nothing.
+    let mut bake = bake();
+    note_dough(&mut bake, grams(930.0), grams(920.0));
+    note_bread(&mut bake, grams(1010.0), grams(80.0));
+    assert_eq!(bake.noted.oven_loss.unwrap().lost(), None);
+}
+
 #[test]
 fn losses_are_noted_from_bowl_to_bread() {
     let mut bake = bake();
-    note_bread(&mut bake, grams(800.0));
+    note_bread(&mut bake, grams(800.0), grams(0.0));
     assert_eq!(bake.noted.oven_loss, None, "nothing was divided");
     assert_eq!(bake.found.bread, Some(grams(800.0)), "but it was weighed");
     note_dough(&mut bake, grams(930.0), grams(920.0));
-    note_bread(&mut bake, grams(810.0));
+    note_bread(&mut bake, grams(810.0), grams(0.0));
     let lost = bake.noted.oven_loss.unwrap();
     assert_eq!((lost.before, lost.after), (grams(920.0), grams(810.0)));
 }

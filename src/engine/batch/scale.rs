@@ -111,7 +111,7 @@ pub fn scale(
     )?;
     let divided = divided(wanted, factor, needed, pieces)?;
     let scaled = scaled_formula(formula, factor, beside)?;
-    let filling = filling(&scaled, losses.topping);
+    let filling = reaching(&scaled, losses.topping, |kind| kind == PartKind::Filling);
     let lost_baking = needed.component(losses.bake);
     let baked = (needed.less(lost_baking) + filling).unsaturated()?;
     let baked_each = Mass::from_grams(baked.grams() / f64::from(divided.count.get()))?;
@@ -139,6 +139,16 @@ pub fn scale(
         formula: scaled,
         cautions,
     })
+}
+
+impl Scaled {
+    /// What is in and on the bread beside its dough, g: fillings, toppings and washes, less what stays
+    /// in bag and bowl.
+    #[must_use]
+    pub fn beside_dough(&self) -> Mass {
+        let reaches = |kind: PartKind| !kind.in_dough();
+        reaching(&self.formula, self.losses.topping, reaches)
+    }
 }
 
 /// What the dough is divided into: the target's pieces, or the formula's times the factor.
@@ -181,12 +191,12 @@ pub(super) fn scaled_formula(
     Ok(scaled)
 }
 
-/// What of the fillings reaches the pieces.
-fn filling(scaled: &Formula, stays: Share) -> Mass {
+/// What of some parts reaches the pieces.
+fn reaching(scaled: &Formula, stays: Share, is_one: impl Fn(PartKind) -> bool) -> Mass {
     let made: Mass = scaled
         .parts
         .iter()
-        .filter(|part| part.kind == PartKind::Filling)
+        .filter(|part| is_one(part.kind))
         .map(Part::mass)
         .sum();
     made.component(Share::WHOLE.less(stays))

@@ -101,7 +101,8 @@ impl WeighedLoss {
     /// What was lost, as a share of what there was; none where it gained.
     #[must_use]
     pub fn lost(&self) -> Option<Share> {
-        self.before.less(self.after).share_of(self.before)
+        let lost = self.before.less(self.after).share_of(self.before);
+        lost.filter(|_| self.after <= self.before)
     }
 }
 

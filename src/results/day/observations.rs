@@ -113,12 +113,14 @@ pub fn note_dough(bake: &mut Bake, into_bowl: Mass, on_bench: Mass) {
     });
 }
 
-/// Notes the mass of the bread, and its loss against the dough that was divided where that was noted.
-pub fn note_bread(bake: &mut Bake, bread: Mass) {
+/// Notes the mass of the bread, and what its dough lost against the dough that was divided where that
+/// was noted. `beside` is what is in and on the bread beside its dough: filling, topping and wash.
+pub fn note_bread(bake: &mut Bake, bread: Mass, beside: Mass) {
     bake.found.bread = Some(bread);
-    bake.noted.oven_loss = bake.noted.bowl.map(|bowl| WeighedLoss {
+    let divided = bake.noted.bowl.filter(|_| bread > beside);
+    bake.noted.oven_loss = divided.map(|bowl| WeighedLoss {
         before: bowl.after,
-        after: bread,
+        after: bread.less(beside),
     });
 }
 

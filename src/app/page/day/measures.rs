@@ -8,6 +8,7 @@ use super::results::Day;
 use crate::app::page::BatchContext;
 use crate::app::part::NumberBox;
 use crate::app::state::memo;
+use crate::engine::batch::Scaled;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Mass;
 use crate::results::day::{
@@ -163,6 +164,7 @@ fn DoughMass() -> impl IntoView {
 #[component]
 fn BreadMass() -> impl IntoView {
     let day = Day::from_context();
+    let context = BatchContext::from_context();
     let figure = memo(move || {
         let options = day.state.options.get();
         let bread = day
@@ -175,7 +177,9 @@ fn BreadMass() -> impl IntoView {
     let store = move |text: String| {
         let options = day.state.options.get_untracked();
         let mass = read::mass(&text, options).map_err(|error| error.sentence(options))?;
-        day.change_bench(|bench| note_bread(&mut bench.bake, mass));
+        let beside = untrack(|| context.read_scaled(Scaled::beside_dough));
+        let beside = beside.unwrap_or(Mass::ZERO);
+        day.change_bench(|bench| note_bread(&mut bench.bake, mass, beside));
         Ok(())
     };
     let unit = Signal::derive(move || day.state.options.get().units.mass.symbol());
