@@ -76,7 +76,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await day.goTo('Weigh and divide');
   await page.getByLabel(/Dough on the bench/).fill('915');
   await day.goTo('Cool');
-  await page.getByLabel(/Bread out of the oven/).fill('810');
+  await page.getByLabel(/Bread out of the oven/).fill('975');
   await page.getByLabel(/Middle of the bread/).fill('92');
   await page.getByRole('radio', { name: 'Golden brown' }).check();
   await day.next();
@@ -87,7 +87,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await counts(page.getByText('Conflicts'), 0);
   await day.openRows();
   await day.bakes.locator('summary').first().click();
-  await reads(day.log, /Dough at 9 °C.*lost in the oven 11\.5 %.*True hydration.*Bread out of the oven 810 g.*92 °C.*golden brown/s);
+  await reads(day.log, /Dough at 9 °C.*lost in the oven 11\.5 %.*True hydration.*Bread out of the oven 975 g.*92 °C.*golden brown/s);
   await page.reload();
   await ready(page);
   await day.openRows();
