@@ -4,7 +4,7 @@ use super::bench_progress::begin;
 use super::corrections::{DurationChange, deviation};
 use super::day_results::{DayResults, of};
 use super::input::DayInput;
-use crate::engine::plan::StepAt;
+use crate::engine::plan::{StepAt, StepKind};
 use crate::engine::quantity::{Instant, Minutes};
 
 /// The plan with a step that begins at once, beside the plan as it is.
@@ -59,9 +59,12 @@ pub fn start_now(input: &DayInput, results: &DayResults, step: StepAt) -> Option
     })
 }
 
-/// The step that is lengthened most, of those that are lengthened much.
+/// The step that is lengthened most, of those that are lengthened much. Bread that lies ready for longer
+/// is no step that lasts longer.
 fn longer(results: &DayResults, then: &DayResults) -> Option<DurationChange> {
-    let changes = then.steps().filter_map(|(step, timed)| {
+    let steps = then.steps();
+    let steps = steps.filter(|(step, _)| step.at.work != StepKind::Cool);
+    let changes = steps.filter_map(|(step, timed)| {
         let (_, before) = results.find(step.at)?;
         let by = timed.lasts.minutes() - before.lasts.minutes();
         let change = DurationChange {

@@ -123,12 +123,14 @@ fn weighed_parts(
     parts.collect()
 }
 
-/// A line of a step; the reading of the scale goes on with it.
+/// A line of a step; the reading of the scale goes on with it, by what was typed where that is in.
 fn weighed_line(input: &DayInput, at: LineAt, untared: &mut Mass) -> WeighedLine {
     let rounded = input.rounded.and_then(|rounded| rounded.line(at));
     let target = rounded.map(|line| line.weighed);
-    *untared = [*untared, target.unwrap_or(Mass::ZERO)].into_iter().sum();
     let weighing = input.bench.and_then(|bench| bench.weighing(at));
+    let mass = input.bench.and_then(|bench| bench.typed(at)).or(target);
+    let counts = if weighing.is_some() { mass } else { target };
+    *untared = [*untared, counts.unwrap_or(Mass::ZERO)].into_iter().sum();
     WeighedLine {
         at,
         target,
@@ -137,7 +139,7 @@ fn weighed_line(input: &DayInput, at: LineAt, untared: &mut Mass) -> WeighedLine
         warm: warm(input, at),
         untared: *untared,
         is_weighed: weighing.is_some(),
-        mass: input.bench.and_then(|bench| bench.typed(at)).or(target),
+        mass,
     }
 }
 
