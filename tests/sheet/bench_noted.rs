@@ -43,31 +43,6 @@ fn a_weight_that_was_typed_outlives_its_tick() {
     assert_eq!(bench.weighing(at).unwrap().mass, None, "as asked");
 }
 
-/// The display of a scale that is not tared is the sum of what is on it, by definition.
-#[test]
-fn a_scale_that_is_not_tared_shows_what_really_went_in() {
-    let (scald, flour) = (step(StepKind::Scald, 0), LineAt { part: 0, line: 0 });
-    let read = |bench: &Bench| {
-        with(Some(bench), |input, results| {
-            step_weighing(input, results, scald)
-        })
-    };
-    let mut bench = begun();
-    let asked = read(&bench);
-    let over = asked.lines[0].target.unwrap().grams() + 5.0;
-    bench.weigh(flour, Some(grams(over)));
-    let weighed = read(&bench);
-    assert_eq!(weighed.so_far, grams(over));
-    let five = |after: Mass, before: Mass| (after.grams() - before.grams() - 5.0).abs() < 1e-9;
-    assert!(five(weighed.total, asked.total));
-    for (after, before) in weighed.lines.iter().zip(&asked.lines) {
-        assert!(five(after.untared, before.untared), "{after:?}");
-    }
-    // Taken back, it is on no scale.
-    bench.unweigh(flour);
-    assert_eq!(read(&bench).total, asked.total);
-}
-
 /// What a paste of the example says that is found so warm at a step, so many minutes after stirring.
 fn found(kind: StepKind, degrees: f64, after: f64) -> FoundWarmth {
     let mut bench = begun();

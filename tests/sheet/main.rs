@@ -14,6 +14,7 @@
 
 mod bench;
 mod bench_course;
+mod bench_found;
 mod bench_noted;
 mod bench_results;
 #[path = "../properties/cases.rs"]

@@ -17,6 +17,7 @@ mod bench_order;
 mod bench_progress;
 mod bench_step;
 mod bench_summary;
+mod core_found;
 mod corrections;
 mod critical_path;
 mod day_results;
@@ -61,6 +62,7 @@ pub use bench_order::{Doing, doing, step_count, steps_counted};
 pub use bench_progress::{begin_early, step_done, take_back, to_keep};
 pub use bench_step::BenchStep;
 pub use bench_summary::{SummaryFigure, SummaryRow, as_expected, bake_summary, note_findings};
+pub use core_found::{Underbaked, underbaked};
 pub use corrections::{
     DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, is_asleep,
     is_in_trouble, late_under_way, plan_snapshot, step_corrections,

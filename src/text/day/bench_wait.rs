@@ -3,7 +3,7 @@
 use crate::engine::formula::Formula;
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::Instant;
-use crate::results::day::{SummaryFigure, SummaryRow, WeighedPart};
+use crate::results::day::{SummaryFigure, SummaryRow, Underbaked, WeighedPart};
 use crate::sheet::Moment;
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Crust, Findings};
@@ -66,6 +66,16 @@ pub fn crust(crust: Crust) -> &'static str {
         Crust::Golden => tr!("Golden brown"),
         Crust::Dark => tr!("Dark brown"),
     }
+}
+
+/// What to do with bread whose middle is too cold.
+#[must_use]
+pub fn underbaked(found: &Underbaked, options: FormatOptions) -> String {
+    tr!(
+        "{found} is below {wanted}: the middle is not done. Put it back into the oven, and measure again every 3 minutes.",
+        found = format::temperature(found.found, options),
+        wanted = format::temperature(found.wanted.from, options)
+    )
 }
 
 /// What a row of the summary is about.

@@ -35,7 +35,7 @@ pub use bench_lasting::{listed_sentence, numbered_steps, running_sentence};
 pub use bench_step::{bench_meanwhile, bench_note, bench_sentence};
 pub use bench_wait::{
     all_of_part, crust, findings, in_the_bowl, nothing_until, step_number, summary_figure,
-    summary_name,
+    summary_name, underbaked,
 };
 pub use calendar::calendar_events;
 pub use conflict::{change, conflict, paste_conflict, paste_cure, ready_later};

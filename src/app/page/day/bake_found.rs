@@ -5,6 +5,7 @@ use leptos::prelude::*;
 use super::results::Day;
 use crate::app::part::{Choice, NumberBox};
 use crate::app::state::memo;
+use crate::results::day::underbaked;
 use crate::sheet::day::Crust;
 use crate::text::{ErrorText, day as day_text, format, read, tr};
 
@@ -34,10 +35,18 @@ pub fn BakeFound() -> impl IntoView {
     let selected = Signal::derive(move || found.get().crust);
     let select =
         move |crust: Option<Crust>| day.change_bench(|bench| bench.bake.found.crust = crust);
+    let cold = memo(move || {
+        let options = day.state.options.get();
+        let found = day.read(|results| underbaked(&found.get(), results));
+        found
+            .flatten()
+            .map(|found| day_text::underbaked(&found, options))
+    });
     view! {
         <div class="boxes">
             <NumberBox id="real-core" label=tr!("Middle of the bread") unit figure=core store=Callback::new(store) />
         </div>
+        {move || cold.get().map(|cold| view! { <p class="advice" role="status">{cold}</p> })}
         <Choice id="real-crust" label=tr!("Crust") choices=choices.to_vec() selected on_select=Callback::new(select) />
     }
 }
