@@ -77,7 +77,11 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await page.getByLabel(/Dough on the bench/).fill('915');
   await day.goTo('Cool');
   await page.getByLabel(/Bread out of the oven/).fill('975');
+  await page.getByLabel(/Middle of the bread/).fill('80');
+  const raw = page.getByText(/^80 °C is below 8\d °C: the middle is not done\. Put it back into the oven/);
+  await raw.waitFor();
   await page.getByLabel(/Middle of the bread/).fill('92');
+  await raw.waitFor({ state: 'detached' });
   await page.getByRole('radio', { name: 'Golden brown' }).check();
   await day.next();
   await page.getByRole('button', { name: 'Finish and save to the log' }).click();
