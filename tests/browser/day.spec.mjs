@@ -78,7 +78,7 @@ test('a whole bake at the bench, with a reload in the middle, offline, is kept i
   await day.goTo('Cool');
   await page.getByLabel(/Bread out of the oven/).fill('975');
   await page.getByLabel(/Middle of the bread/).fill('80');
-  const raw = page.getByText(/^80 °C is below 8\d °C: the middle is not done\. Put it back into the oven/);
+  const raw = page.getByText(/^80.°C is below 8\d.°C: the middle is not done\. Put it back into the oven/);
   await raw.waitFor();
   await page.getByLabel(/Middle of the bread/).fill('92');
   await raw.waitFor({ state: 'detached' });
