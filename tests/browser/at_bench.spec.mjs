@@ -188,3 +188,13 @@ for (const [screen, colorScheme] of [['phone', 'light'], ['phone', 'dark'], ['wi
     assert.ok(wide <= 0, `${wide} px too wide`);
   });
 }
+
+test('Done and Back stay in reach at the bench on a phone held sideways', async (session) => {
+  const { page, day } = await onFriday(session, 'phone', { viewport: { width: 640, height: 360 } });
+  await day.start();
+  await day.goTo('Weigh and mix the dough');
+  for (const name of ['Back', 'Done']) {
+    const { y, height } = await page.getByRole('button', { name, exact: true }).boundingBox();
+    assert.ok(y >= 0 && y + height <= 360.5 && height >= 44, `${name}: ${y} to ${y + height}`);
+  }
+});
