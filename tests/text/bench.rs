@@ -90,6 +90,8 @@ fn a_timer_counts_down_and_then_up() {
     assert_eq!(before(5_400.0), "1 h 30 min left");
     assert_eq!(before(-30.0), "over now");
     assert_eq!(before(-600.0), "over for 10 min");
+    // Whole minutes: a kitchen timer has no tenths, common practice.
+    assert_eq!(before(-306.0), "over for 5 min");
 }
 
 #[test]

@@ -14,7 +14,11 @@ pub fn timer(timer: &Timer, now: Moment, options: FormatOptions) -> String {
     match timer_state(timer, now) {
         TimerState::Running(left) => tr!("{value} left", value = countdown(left, options)),
         TimerState::JustEnded => tr!("over now").to_owned(),
-        TimerState::Ended(ago) => tr!("over for {value}", value = format::minutes(ago, options)),
+        TimerState::Ended(ago) => {
+            // Nobody acts on a tenth of a minute.
+            let whole = Minutes::from_minutes(libm::floor(ago.minutes())).unwrap_or(ago);
+            tr!("over for {value}", value = format::minutes(whole, options))
+        }
     }
 }
 
