@@ -1,4 +1,4 @@
-//! The displayed sheets: current at once on the screen, a frame later off it.
+//! The displayed sheets: current at once where something is typed or looked at, a frame later elsewhere.
 
 use std::sync::Arc;
 
