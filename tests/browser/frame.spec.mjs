@@ -43,7 +43,7 @@ test('a key is answered in its frame by its card and the key figures, and in the
   assert.deepEqual([...new Set(later)].toSorted(), ['Chocolate and water', 'Final dough', 'Inside each ball', 'Night dough'], 'the others later');
 });
 
-test('the name of the formula stays where it is once something was undone', async (session) => {
+test('Undo keeps its place once something was undone', async (session) => {
   const { page } = await session.open('phone');
   const app = new Formula(page);
   const name = page.locator('.head .name');
