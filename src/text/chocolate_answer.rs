@@ -70,7 +70,13 @@ pub fn weighing(
     options: FormatOptions,
 ) -> String {
     let own = parts.filter_map(|part| formula.parts.get(part));
-    let own = own.map(|part| format!("{}: {}", part.name, format::mass(part.mass(), options)));
+    let own = own.map(|part| {
+        format!(
+            "{}: {}",
+            name::part(part),
+            format::mass(part.mass(), options)
+        )
+    });
     own.collect::<Vec<_>>().join(" · ")
 }
 

@@ -8,7 +8,7 @@ use crate::text::{
     caution::{self, Advice},
     format,
     format_options::FormatOptions,
-    tr,
+    name, tr,
     weighing::{PartWeights, part_weights},
 };
 
@@ -125,7 +125,8 @@ fn weighed_only(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeights> {
 
 fn part_name(weights: &ClassWeights, part: usize) -> String {
     let own = weights.class.total.parts.get(part);
-    own.map(|part| part.name.clone()).unwrap_or_default()
+    own.map(|part| name::part(part).to_owned())
+        .unwrap_or_default()
 }
 
 fn portions(weights: &ClassWeights, bench: usize, options: FormatOptions) -> Vec<(String, String)> {
@@ -197,7 +198,7 @@ fn bowls(weights: &ClassWeights, options: FormatOptions) -> Vec<String> {
             "{first}, {second} or larger: {third}",
             first = counted(need.count, [tr!("bowl"), tr!("bowls")], options),
             second = format::volume(need.room, options),
-            third = part.name
+            third = name::part(part)
         ))
     };
     weights.bowls.iter().filter_map(of).collect()

@@ -96,7 +96,7 @@ impl PartTexts {
             })
         });
         Self {
-            name: part.name.clone(),
+            name: name::part(part).to_owned(),
             kind: Some(results.kind),
             mass: format::mass(results.mass, options),
             settings: settings(&results, options),

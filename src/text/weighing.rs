@@ -48,7 +48,7 @@ pub fn part_weights_named(
         let own = rounded.lines.iter().filter(|line| line.at.part == at);
         let lines = own.filter_map(|own| Some((named(own.at)?, to_weigh(own, options))));
         PartWeights {
-            name: part.name.clone(),
+            name: name::part(part).to_owned(),
             lines: lines.collect(),
             total: part_total(rounded, at, options),
         }

@@ -39,6 +39,7 @@ test('a link opens in a clean profile as a visitor’s copy that can be changed 
   const app = new Formula(page);
   assert.equal(await app.name(), NAME);
   await app.notice('This formula came with a link').waitFor();
+  await app.openWritten();
   assert.equal((await app.parts()).length, 6);
   const before = await all(page);
   await app.type(app.weight('Final <b>dough</b>', 'Whole milk'), '150');
@@ -52,6 +53,7 @@ test('a link opens in a clean profile as a visitor’s copy that can be changed 
   await page.reload();
   await ready(page);
   assert.equal(await app.name(), NAME, 'the copy outlasts a reload, whatever place was looked at');
+  await app.openWritten();
   await holds(app.weight('Final <b>dough</b>', 'Whole milk'), '150');
 });
 
@@ -123,6 +125,7 @@ function doughInIndex(name) {
 test('a copy that is kept between two keys leaves both address and index up to date', async (session) => {
   const { page } = await session.open('phone', { at: at(SAMPLE) });
   const whole = new Formula(page);
+  await whole.openWritten();
   const milk = whole.weight('Final <b>dough</b>', 'Whole milk');
   await whole.type(milk, '150');
   await page.getByRole('button', { name: 'Keep it', exact: true }).click();

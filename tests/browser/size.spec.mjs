@@ -8,6 +8,9 @@ import { test } from './registry.mjs';
 // The aim is 160 KB; why it is not met yet stands in DEVELOPERS.md. Until then it may not grow.
 const BUDGET = 181_500;
 
+/// What loads once the page works: chunks, their script and their style sheet.
+const LATER = /\/(split_|chunk_|small_|chunks\.|later\.)/;
+
 test('all a first visit loads before the page works stays below its ceiling', async (session) => {
   const context = await session.browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
@@ -16,7 +19,7 @@ test('all a first visit loads before the page works stays below its ceiling', as
   const pieces = new Set();
   let [first, later] = [0, 0];
   wire.on('Network.requestWillBeSent', ({ requestId, request }) => {
-    if (/\/(split|chunk)_/.test(request.url)) pieces.add(requestId);
+    if (LATER.test(request.url)) pieces.add(requestId);
   });
   wire.on('Network.loadingFinished', ({ requestId, encodedDataLength }) => {
     if (pieces.has(requestId)) later += encodedDataLength;

@@ -32,6 +32,8 @@ test('a pupil reads whose weights are shown, and where the formula as it was wri
   const { page } = await session.open('phone', { at: `#loaf=${LINK}` });
   await reads(page.getByRole('region', { name: 'What to weigh' }), /To weigh for 9 × 70 g/);
   const written = page.getByRole('region', { name: 'The formula as written' });
+  assert.equal(await page.locator('.dough-part').count(), 0, 'the formula is closed');
+  await new Formula(page).openWritten();
   await reads(written, /Made once, not scaled\. To bake, go by the weights above\./);
   const top = (one) => one.evaluate((element) => element.getBoundingClientRect().top);
   const first = page.locator('.dough-part').first();

@@ -200,11 +200,13 @@ test('a trial of a formula that came with a link waits for that link', async (se
   const { page } = await session.open('phone', { at: `#loaf=${SAMPLE}` });
   const visit = new Formula(page);
   const box = visit.weight('Final <b>dough</b>', 'Whole milk');
+  await visit.openWritten();
   const before = await box.inputValue();
   await visit.tryOut();
   await visit.type(box, '150');
   await page.reload();
   await ready(page);
+  // What is tried is shown: the formula is open.
   await visit.trial.getByText(/Whole milk.*150/).waitFor();
   await holds(box, '150');
   await visit.dropTrial();

@@ -3,8 +3,11 @@
 use softcrumb::engine::chocolate::{Consistency, Perishability};
 use softcrumb::engine::formula::{Bread, Figure, PartKind, WhatIf};
 use softcrumb::engine::ingredients::{Allergen, LabelLine, Role};
-use softcrumb::sheet::Place;
-use softcrumb::text::name;
+use softcrumb::results::batch;
+use softcrumb::sheet::{Kitchen, Place, examples};
+use softcrumb::text::share::plain_text;
+use softcrumb::text::weighing::part_weights;
+use softcrumb::text::{FormatOptions, name};
 use std::collections::HashSet;
 
 fn all_differ<const N: usize>(names: [&str; N]) {
@@ -47,5 +50,26 @@ fn allergens_are_listed_once_in_the_order_of_the_law() {
     assert_eq!(
         name::allergen_list(&[]),
         "None of the listed allergens is in these ingredients by composition."
+    );
+}
+
+/// A heading without words leads nowhere. Source: WCAG 2.2, success criterion 2.4.6.
+#[test]
+fn a_part_without_a_name_is_called_by_its_kind_wherever_it_is_a_heading() {
+    let mut sheet = examples().remove(0).1;
+    for part in &mut sheet.formula.parts {
+        part.name.clear();
+    }
+    let made = batch::of(&sheet, Kitchen::default().scales);
+    let options = FormatOptions::default();
+    let headings: Vec<String> = part_weights(made.rounded.as_ref().unwrap(), options)
+        .into_iter()
+        .map(|part| part.name)
+        .collect();
+    let kinds = sheet.formula.parts.iter().map(|part| part.kind);
+    assert_eq!(headings, kinds.map(name::part_kind).collect::<Vec<_>>());
+    assert!(
+        !plain_text(&sheet, options).contains("\n ("),
+        "a heading is empty"
     );
 }

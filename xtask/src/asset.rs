@@ -18,11 +18,15 @@ pub(crate) struct Asset {
 }
 
 impl Asset {
-    /// Whether a first visit waits for it. Chunks load when their view opens, a translation when
-    /// its language is chosen, the icons when the page is installed.
+    /// Whether a first visit waits for it. Chunks load when their view opens, with their script and
+    /// style sheet; a translation when its language is chosen, the icons when the page is installed,
+    /// the service worker once the page works.
     pub(crate) fn is_initial(&self) -> bool {
         let is_chunk = self.path.ends_with(".wasm") && !self.path.starts_with("softcrumb.");
-        !is_chunk && !self.path.ends_with(".png") && !self.path.ends_with(".txt")
+        let is_later = ["chunks.", "later.", "service_worker."]
+            .iter()
+            .any(|name| self.path.starts_with(name));
+        !is_chunk && !is_later && !self.path.ends_with(".png") && !self.path.ends_with(".txt")
     }
 }
 

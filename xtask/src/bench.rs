@@ -4,6 +4,7 @@ use crate::arguments::Arguments;
 use crate::asset::{self, Asset};
 use crate::build::CargoTarget;
 use crate::server::Running;
+use crate::styles::Styles;
 use crate::test::AIM;
 use crate::{browser, build, bundle, check, paths, peers, server, step};
 use anyhow::Result;
@@ -67,7 +68,11 @@ fn worksheet(option: &str) -> Result<bool> {
 /// Builds a page from an example; returns its folder and its files.
 fn build_example(target: CargoTarget) -> Result<(PathBuf, Vec<Asset>)> {
     let folder = paths::target().join(target.name);
-    let sources = build::sources(&build::compile(target)?, BASELINE_STYLES.to_owned())?;
+    let styles = Styles {
+        first: BASELINE_STYLES.to_owned(),
+        later: String::new(),
+    };
+    let sources = build::sources(&build::compile(target)?, styles)?;
     let assets = step::step(&format!("Compressing {}", target.name), || {
         bundle::write(sources, &folder)
     })?;

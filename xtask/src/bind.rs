@@ -1,7 +1,7 @@
 //! Generates the bindings: the script that loads the binary, and the binary without its metadata.
 
 use crate::import_names::shorten;
-use crate::split::{LOADER, SplitPage};
+use crate::split::{Chunk, SplitPage};
 use anyhow::{Context, Result, bail};
 use wasm_bindgen_cli_support::Bindgen;
 
@@ -13,10 +13,10 @@ pub(crate) struct Bound {
     pub(crate) wasm: Vec<u8>,
     /// Scripts of libraries: path below the page, and text.
     pub(crate) snippets: Vec<(String, String)>,
-    /// The script that loads chunks; none where there are none.
-    pub(crate) loader: Option<String>,
-    /// The chunks that load on demand: name and bytes.
-    pub(crate) chunks: Vec<(String, Vec<u8>)>,
+    /// The entries that load on demand.
+    pub(crate) entries: Vec<String>,
+    /// Their chunks.
+    pub(crate) chunks: Vec<Chunk>,
 }
 
 /// Generates the bindings of the main module.
@@ -46,7 +46,7 @@ pub(crate) fn bind(page: SplitPage) -> Result<Bound> {
     let wasm = output.wasm_mut().emit_wasm();
     let (script, wasm) = shorten(output.js(), &wasm)?;
     Ok(Bound {
-        loader: script.contains(LOADER).then_some(page.loader),
+        entries: page.entries,
         chunks: page.chunks,
         script,
         wasm,

@@ -6,6 +6,7 @@ use crate::bundle::{self, Sources};
 use crate::install_deps;
 use crate::scripts::without_comments;
 use crate::step::{run as run_command, step};
+use crate::styles::Styles;
 use crate::toolchain::{self, Preference, TARGET, Toolchain};
 use crate::{bind, first_screen, language, paths, split, styles};
 use anyhow::{Context, Result};
@@ -54,7 +55,7 @@ pub(crate) fn build() -> Result<Vec<Asset>> {
 }
 
 /// The sources of a page without translations and first screen, from a compiled binary and a style sheet.
-pub(crate) fn sources(compiled: &Path, styles: String) -> Result<Sources> {
+pub(crate) fn sources(compiled: &Path, styles: Styles) -> Result<Sources> {
     bind::check_versions(&read("Cargo.lock")?)?;
     let page = step("Splitting the binary", || split::split(compiled))?;
     let bound = step("Generating the bindings", || bind::bind(page))?;

@@ -4,10 +4,11 @@ use crate::asset::{self, Asset};
 use crate::bind::Bound;
 use crate::headers::POLICY;
 use crate::scripts::without_comments;
-use crate::split::{LOADER, SCRIPT};
+use crate::split::{Chunk, ENTRIES};
+use crate::styles::Styles;
 use crate::template::fill;
-use crate::{language, small_chunks};
-use anyhow::{Context, Result, bail};
+use crate::{language, loader};
+use anyhow::{Context, Result};
 use std::fmt::Write as _;
 use std::fs;
 use std::path::Path;
@@ -22,7 +23,7 @@ pub(crate) struct Sources {
     /// The translations: language tag, and catalogue as the page reads it.
     pub(crate) catalogues: Vec<(String, String)>,
     /// The joined style sheets.
-    pub(crate) styles: String,
+    pub(crate) styles: Styles,
     /// The template of `index.html`.
     pub(crate) html: String,
     /// The HTML of the first screen.
@@ -72,11 +73,14 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
     page.snippets(sources.bound.snippets)?;
     let wasm_bytes = sources.bound.wasm.len().to_string();
     let wasm = page.hashed("softcrumb.wasm", sources.bound.wasm)?;
-    let loader = match sources.bound.loader {
-        Some(loader) => Some(page.chunks(loader, sources.bound.chunks)?),
-        None => None,
-    };
-    let (script, loader) = page.scripts(&sources.bound.script, loader)?;
+    let styles = page.hashed("app.css", sources.styles.first.into_bytes())?;
+    let later_styles = page.hashed("later.css", sources.styles.later.into_bytes())?;
+    let script = page.scripts(
+        &sources.bound.script,
+        sources.bound.chunks,
+        &sources.bound.entries,
+        &later_styles,
+    )?;
     let boot = page.boot(
         &sources.boot,
         &script.0,
@@ -84,7 +88,6 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
         &sources.catalogues,
     )?;
     let first_visit = page.hashed("first_visit.js", sources.first_visit.into_bytes())?;
-    let styles = page.hashed("app.css", sources.styles.into_bytes())?;
     let languages = page.languages(sources.catalogues)?;
     let (manifest, icon) = page.manifest(sources.manifest, sources.icons)?;
     let values = [
@@ -93,7 +96,6 @@ fn write_into(sources: Sources, folder: &Path) -> Result<Vec<Asset>> {
         ("styles_integrity", &styles.1),
         ("script", &script.0),
         ("script_integrity", &script.1),
-        ("loader", &loader),
         ("languages", &languages),
         ("first_visit", &first_visit.0),
         ("first_visit_integrity", &first_visit.1),
@@ -167,63 +169,28 @@ impl<'a> Page<'a> {
         Ok(())
     }
 
-    /// Writes the chunks; returns the script that loads them, with names and checksums filled in.
-    fn chunks(&mut self, mut loader: String, chunks: Vec<(String, Vec<u8>)>) -> Result<String> {
-        let (large, small) = small_chunks::join(chunks);
-        for (name, bytes) in large {
-            let (path, integrity) = self.hashed(&name, bytes)?;
-            let fetch = format!(
-                "fetch(new URL(\"./{path}\", import.meta.url), {{ integrity: \"{integrity}\" }})"
-            );
-            loader = replace_fetch(&loader, &name, &fetch)?;
-        }
-        if small.ranges.is_empty() {
-            return Ok(loader);
-        }
-        for (name, range) in &small.ranges {
-            loader = replace_fetch(&loader, name, &small_chunks::fetch_call(range))?;
-        }
-        let (path, integrity) = self.hashed("chunk_small.wasm", small.bytes)?;
-        loader.push_str(&small_chunks::fetch_function(&path, &integrity));
-        Ok(loader)
-    }
-
-    /// Writes the main script and the one that loads chunks. They import each other, so both names
-    /// carry the hash of both. Returns name and checksum of the first, and the second's line in the
-    /// HTML.
+    /// Writes the chunks, the script that loads them and the main script; returns name and checksum
+    /// of the last.
     fn scripts(
         &mut self,
         script: &str,
-        loader: Option<String>,
-    ) -> Result<((String, String), String)> {
+        chunks: Vec<Chunk>,
+        entries: &[String],
+        styles: &(String, String),
+    ) -> Result<(String, String)> {
         let script = without_comments(script);
-        let Some(loader) = loader.as_deref().map(without_comments) else {
-            return Ok((
-                self.hashed("softcrumb.js", script.into_bytes())?,
-                String::new(),
-            ));
-        };
-        let both = [script.as_bytes(), loader.as_bytes()].concat();
-        let (script_path, loader_path) = (
-            asset::hashed_name("softcrumb.js", &both),
-            asset::hashed_name("chunks.js", &both),
-        );
-        // Only imports change: the binary still uses the first name of the loader's module.
-        let from = |name: &str| format!("from \"{name}\"");
-        let script = script
-            .replace(&from(LOADER), &from(&format!("./{loader_path}")))
-            .into_bytes();
-        let loader = loader
-            .replace(&from(SCRIPT), &from(&format!("./{script_path}")))
-            .into_bytes();
-        let (script_integrity, loader_integrity) =
-            (asset::integrity(&script), asset::integrity(&loader));
-        self.plain(&script_path, script)?;
-        self.plain(&loader_path, loader)?;
-        let line = format!(
-            "<link rel=\"modulepreload\" href=\"./{loader_path}\" integrity=\"{loader_integrity}\">"
-        );
-        Ok(((script_path, script_integrity), line))
+        if entries.is_empty() {
+            let script = format!("{script}\nexport function begin() {{}}\n");
+            return self.hashed("softcrumb.js", script.into_bytes());
+        }
+        let files = loader::files(chunks, entries)?;
+        let chunks_script = without_comments(&loader::chunks_script(&files, entries)?);
+        for file in files {
+            let _named_in_the_script = self.hashed(&file.file_name(), file.bytes)?;
+        }
+        let loader = self.hashed("chunks.js", chunks_script.into_bytes())?;
+        let script = loader::with_later(&script, ENTRIES, entries, [&loader, styles])?;
+        self.hashed("softcrumb.js", without_comments(&script).into_bytes())
     }
 
     /// Writes the catalogues; returns a line of the HTML for each, with its path.
@@ -283,13 +250,4 @@ impl<'a> Page<'a> {
             list.trim().trim_end_matches(',').to_owned(),
         ))
     }
-}
-
-/// The loader script with `fetch` in place of the call that fetches the chunk `name`.
-fn replace_fetch(loader: &str, name: &str, fetch: &str) -> Result<String> {
-    let call = format!("fetch(new URL(\"./{name}\", import.meta.url))");
-    if !loader.contains(&call) {
-        bail!("the script that loads chunks does not fetch {name}");
-    }
-    Ok(loader.replace(&call, fetch))
 }

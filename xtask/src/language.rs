@@ -11,9 +11,11 @@ use std::collections::BTreeMap;
 /// Tags of the languages besides English; each has a catalogue, `TAG.po`.
 const TAGS: [&str; 2] = ["es", "ja"];
 
-/// Texts of the script that starts the page: that it is opening, and that it could not start.
-const BOOT_TEXTS: [&str; 2] = [
+/// Texts of the script that starts the page: that it is opening, that a link is, and that it could
+/// not start.
+const BOOT_TEXTS: [&str; 3] = [
     "Softcrumb is opening …",
+    "Opening the formula that came with this link. It is read on this device and sent nowhere.",
     "Softcrumb could not start here. Load the page again with a signal; if that does not help, a newer browser will. \
      What you saved is still on this device.",
 ];

@@ -7,19 +7,26 @@ use wasm_encoder::{Module, RawSection};
 use wasm_split_cli_support::{Options, transform};
 use wasmparser::{Parser, Payload};
 
-/// The path under which the main script imports the script that loads chunks.
-pub(crate) const LOADER: &str = "./chunks.js";
-/// The path under which that script imports the main script.
-pub(crate) const SCRIPT: &str = "./softcrumb.js";
-
+/// The module from which the binary imports the functions that load chunks.
+pub(crate) const ENTRIES: &str = "./chunks.js";
 /// The compiled page, split.
 pub(crate) struct SplitPage {
     /// The main module, without bindings yet.
     pub(crate) main: PathBuf,
-    /// The script that loads the chunks; it fetches each by `./NAME.wasm`.
-    pub(crate) loader: String,
-    /// Chunks: name and bytes.
-    pub(crate) chunks: Vec<(String, Vec<u8>)>,
+    /// Its entries: what loads on demand.
+    pub(crate) entries: Vec<String>,
+    /// The chunks.
+    pub(crate) chunks: Vec<Chunk>,
+}
+
+/// A chunk: what one entry needs alone, or several share.
+pub(crate) struct Chunk {
+    /// Its name.
+    pub(crate) name: String,
+    /// Its bytes.
+    pub(crate) bytes: Vec<u8>,
+    /// The entries that need it.
+    pub(crate) needed_by: Vec<String>,
 }
 
 /// Splits the module at `compiled`; `SOFTCRUMB_SPLIT=1` prints the chunk of each function, and why.
@@ -35,23 +42,38 @@ pub(crate) fn split(compiled: &Path) -> Result<SplitPage> {
     let mut options = Options::new(&module);
     options.output_dir = &folder;
     options.main_out_path = &main;
-    options.link_name = LOADER;
-    options.main_module = SCRIPT;
+    options.link_name = ENTRIES;
     options.verbose = std::env::var_os("SOFTCRUMB_SPLIT").is_some();
     let output = transform(options)
         .map_err(|error| anyhow!("{error:#}"))
         .context("the compiled page could not be split")?;
+    let mut entries: Vec<String> = output.prefetch_map.keys().cloned().collect();
+    entries.sort();
+    let needed_by = |name: &str| {
+        let needs = |entry: &&String| {
+            let needed = output.prefetch_map.get(*entry);
+            needed.is_some_and(|needed| needed.iter().any(|needed| needed == name))
+        };
+        entries.iter().filter(needs).cloned().collect()
+    };
     let mut chunks = Vec::new();
-    for path in output.split_modules {
-        let name = path.file_name().context("a chunk without a name")?;
-        chunks.push((
-            name.to_string_lossy().into_owned(),
-            without_custom_sections(&fs::read(&path)?)?,
-        ));
+    for path in &output.split_modules {
+        let name = path.file_stem().context("a chunk without a name")?;
+        let name = name.to_string_lossy().into_owned();
+        let needed_by: Vec<String> = needed_by(&name);
+        // A chunk without content is needed by none.
+        if needed_by.is_empty() {
+            continue;
+        }
+        chunks.push(Chunk {
+            needed_by,
+            bytes: without_custom_sections(&fs::read(path)?)?,
+            name,
+        });
     }
     Ok(SplitPage {
-        loader: fs::read_to_string(folder.join(LOADER))?,
         main,
+        entries,
         chunks,
     })
 }

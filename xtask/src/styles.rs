@@ -1,15 +1,33 @@
-//! Joins the style sheets into the one that the page loads.
+//! Joins the style sheets into the two that the page loads: that of the first screen, and that of
+//! what loads later.
 
 use anyhow::{Context, Result};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Joins the files below `style` in the order of the cascade: tokens, base, parts, places, print.
-pub(crate) fn join(style: &Path) -> Result<String> {
-    let mut files = vec![style.join("tokens.css"), style.join("base.css")];
-    files.extend(sheets_in(&style.join("part")));
-    files.extend(sheets_in(&style.join("page")));
-    files.push(style.join("print.css"));
+/// The page's style sheets.
+pub(crate) struct Styles {
+    /// That of the first screen.
+    pub(crate) first: String,
+    /// That of what loads later, and comes with the first of it.
+    pub(crate) later: String,
+}
+
+/// Joins the files below `style` in the order of the cascade: tokens, base, parts, places; later
+/// parts, later places, print.
+pub(crate) fn join(style: &Path) -> Result<Styles> {
+    let later = style.join("later");
+    let mut first = vec![style.join("tokens.css"), style.join("base.css")];
+    first.extend(parts_and_pages(style));
+    let mut rest = parts_and_pages(&later);
+    rest.push(later.join("print.css"));
+    Ok(Styles {
+        first: joined(&first)?,
+        later: joined(&rest)?,
+    })
+}
+
+fn joined(files: &[PathBuf]) -> Result<String> {
     let mut joined = String::new();
     for file in files.iter().filter(|file| file.is_file()) {
         let text = fs::read_to_string(file)
@@ -18,6 +36,12 @@ pub(crate) fn join(style: &Path) -> Result<String> {
         joined.push('\n');
     }
     Ok(joined)
+}
+
+fn parts_and_pages(folder: &Path) -> Vec<PathBuf> {
+    let mut files = sheets_in(&folder.join("part"));
+    files.extend(sheets_in(&folder.join("page")));
+    files
 }
 
 /// Expands `@dark { … }` into two rules: one for a dark device, one for users who chose dark.

@@ -1,13 +1,23 @@
 //! Starts the page, then registers the service worker, even when the page could not start.
-import start from './{{script}}';
+import start, { begin } from './{{script}}';
 
-// Texts shown before the binary runs, by language: that the page is opening, and that it could not start.
+// Texts shown before the binary runs, by language: that the page is opening, that a link is, and that it could not start.
 const TEXTS = {{texts}};
-const [opening, failed] = (navigator.languages ?? []).map((tag) => TEXTS[tag.split('-')[0].toLowerCase()]).find(Boolean) ?? TEXTS.en;
+const [opening, openingLink, failed] = (navigator.languages ?? []).map((tag) => TEXTS[tag.split('-')[0].toLowerCase()]).find(Boolean) ?? TEXTS.en;
 // The page removes these elements once it is drawn.
-const waiting = document.getElementById('waiting');
+let waiting = document.getElementById('waiting');
 const coming = document.getElementById('coming');
-if (waiting) waiting.textContent = opening;
+const isLink = location.hash.startsWith('#loaf=');
+if (waiting) {
+  // A new line, so that it is told as one.
+  const line = waiting.cloneNode();
+  line.textContent = isLink ? openingLink : opening;
+  waiting.replaceWith(line);
+  waiting = line;
+}
+// What a link, or one who has stored something, needs first comes beside the binary.
+if (isLink) begin('links', 'visit_weights');
+else if (document.documentElement.classList.contains('not-first')) begin('records');
 try {
   await start({ module_or_path: await wasm(new URL('./{{wasm}}', import.meta.url), '{{wasm_integrity}}') });
 } catch (error) {

@@ -13,8 +13,8 @@ pub use batch::{
 pub use chocolate::{ChocolateContext, ChocolateKeys, ChocolatePlace};
 pub use day::{BakeNotice, Day, DayKeys, day_place, watch_timers};
 pub use formula::{
-    AboutFields, CardTexts, Compare, FormulaKeys, FormulaPlace, FormulaRest, LineRows, PartShares,
-    WaterContent, WhatIfContent, WhatIfSheet,
+    AboutFields, CardTexts, Compare, FormulaCards, FormulaKeys, FormulaPlace, FormulaRest,
+    LineRows, PartShares, WaterContent, WhatIfContent, WhatIfSheet,
 };
 pub use heat::{HeatContext, HeatKeys, HeatPlace};
 

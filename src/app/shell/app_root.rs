@@ -26,6 +26,17 @@ pub fn AppRoot() -> impl IntoView {
     view! { {whole} }
 }
 
+/// What the page shows of the formula that is open.
+#[derive(Clone, Copy, PartialEq)]
+enum Shown {
+    /// Nothing yet.
+    Nothing,
+    /// What to weigh, for a formula that came by a link.
+    Visit,
+    /// A place.
+    Place(Place),
+}
+
 /// The page in one language.
 #[component]
 fn Page() -> impl IntoView {
@@ -34,22 +45,32 @@ fn Page() -> impl IntoView {
         event.prevent_default();
         focus::move_to(HEADING);
     };
+    let shown = memo(move || {
+        let place = state.place.get();
+        if !state.drawing.get().has_place() {
+            Shown::Nothing
+        } else if place == Place::Formula && state.begins_with_weights() {
+            Shown::Visit
+        } else {
+            Shown::Place(place)
+        }
+    });
     // A change of format options draws the place again, so that its figures need not follow them.
-    let has_place = memo(move || state.drawing.get().has_place());
     let place = move || {
         state.options.track();
-        if !has_place.get() {
-            return ().into_any();
+        match shown.get() {
+            Shown::Nothing => ().into_any(),
+            Shown::Visit => lazy::visit(),
+            Shown::Place(place) => {
+                lazy::place(place).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
+            }
         }
-        lazy::place(state.place.get()).unwrap_or_else(|| view! { <FormulaPlace /> }.into_any())
     };
-    let is_visit = move || state.begins_with_weights() && state.place.get() == Place::Formula;
     view! {
         <a class="skip" href=format!("#{HEADING}") on:click=skip>{tr!("Skip to the figures")}</a>
         <div class="shell" data-stale=move || state.is_stale().to_string()>
             <Head />
             <main class="main">
-                <Show when=is_visit>{lazy::visit()}</Show>
                 {place}
             </main>
             <Foot />

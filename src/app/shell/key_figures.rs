@@ -18,9 +18,9 @@ pub fn Keys() -> impl IntoView {
             return ().into_any();
         }
         // A visitor's first figures are those of what is weighed.
-        let mut place = state.place.get();
+        let place = state.place.get();
         if place == Place::Formula && state.begins_with_weights() {
-            place = Place::Batch;
+            return lazy::visit_keys();
         }
         lazy::key_figures(place).unwrap_or_else(|| view! { <FormulaKeys /> }.into_any())
     }

@@ -39,7 +39,7 @@ pub fn below_scale(rounded: &Rounded, options: FormatOptions) -> Vec<String> {
     let aid = |line: &RoundedLine| {
         let part = rounded.formula.parts.get(line.at.part)?;
         let food = name::food_short(&part.lines.get(line.at.line)?.food);
-        let called = tr!("{food}, {part}", food = food, part = part.name);
+        let called = tr!("{food}, {part}", food = food, part = name::part(part));
         let advice = rounding(&called, line, options)?;
         Some(format!("{} {}", advice.means, advice.to_do))
     };

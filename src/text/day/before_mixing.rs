@@ -4,7 +4,7 @@ use super::bench_pieces::line_name;
 use crate::engine::formula::Formula;
 use crate::results::day::BeforeMixing;
 use crate::sheet::civil::Zone;
-use crate::text::{chart::listed, format, format_options::FormatOptions, tr};
+use crate::text::{chart::listed, format, format_options::FormatOptions, name, tr};
 
 /// "Before that, at 8:30: whole milk to 40 °C, bowl to 40 °C. Take Scald and Night dough out of the
 /// fridge."
@@ -40,7 +40,7 @@ pub fn before_mixing(
         .out
         .iter()
         .filter_map(|part| formula.parts.get(*part));
-    let parts: Vec<String> = parts.map(|part| part.name.clone()).collect();
+    let parts: Vec<String> = parts.map(|part| name::part(part).to_owned()).collect();
     match listed(&parts) {
         Some(parts) => {
             let out = tr!("Take {parts} out of the fridge then.", parts = parts);

@@ -82,7 +82,7 @@ fn weighing_difference(
     let part = formula.parts.get(difference.at.part);
     let part = part.filter(|_| difference.elsewhere);
     Some(match part {
-        Some(part) => format!("{}: {said}", part.name),
+        Some(part) => format!("{}: {said}", name::part(part)),
         None => said,
     })
 }

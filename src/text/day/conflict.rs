@@ -67,7 +67,7 @@ pub fn paste_conflict(
     let part = formula.parts.get(conflict.part);
     let slow = tr!(
         "“{part}” cools too slowly for {whose}, as it is planned:",
-        part = part.map_or_else(String::new, |part| part.name.clone()),
+        part = part.map_or_else(String::new, |part| name::part(part).to_owned()),
         whose = name::rules_of(rules)
     );
     let way = cooling_way(&conflict.way, conflict.deep, options);

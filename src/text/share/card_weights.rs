@@ -24,7 +24,7 @@ pub fn card_weights(
     for step in list.iter().filter(|step| !step.weighing.parts.is_empty()) {
         let into = step.weighing.lines.first().map(|line| line.at.part);
         let name = into.and_then(|part| rounded.formula.parts.get(part));
-        let Some(name) = name.map(|part| part.name.as_str()) else {
+        let Some(name) = name.map(name::part) else {
             continue;
         };
         let whole = step.weighing.parts.iter();

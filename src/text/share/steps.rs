@@ -6,7 +6,7 @@ use crate::text::{
     caution::{Hazard, safety, safety_line},
     chart::listed,
     format_options::FormatOptions,
-    tr,
+    name, tr,
 };
 
 /// Returns the steps of each part in the order of the formula, then its cautions.
@@ -29,7 +29,7 @@ pub fn work(sheet: &Sheet) -> Vec<Vec<String>> {
     let parts = || sheet.formula.parts.iter();
     let ahead: Vec<String> = parts()
         .filter(ahead)
-        .map(|part| part.name.clone())
+        .map(|part| name::part(part).to_owned())
         .collect();
     parts().map(|part| of_part(part.kind, &ahead)).collect()
 }

@@ -11,7 +11,7 @@ pub fn plain_text(sheet: &Sheet, options: FormatOptions) -> String {
     for (at, part) in sheet.formula.parts.iter().enumerate() {
         text.push_str(&format!(
             "\n{} ({})\n",
-            part.name,
+            name::part(part),
             name::part_kind(part.kind)
         ));
         for (food, mass, share) in rows(sheet, at, options) {
@@ -40,7 +40,7 @@ pub fn markdown(sheet: &Sheet, options: FormatOptions) -> String {
     for (at, part) in sheet.formula.parts.iter().enumerate() {
         text.push_str(&format!(
             "\n## {}\n\n| {} | {} | {} |\n| --- | ---: | ---: |\n",
-            escaped(&part.name),
+            escaped(name::part(part)),
             tr!("Ingredient"),
             tr!("Weight"),
             tr!("On all flour")

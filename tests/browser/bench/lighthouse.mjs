@@ -9,7 +9,7 @@ const RUNS = Number(process.env.SOFTCRUMB_RUNS ?? 5);
 const PERFORMANCE = 95;
 const CATEGORIES = ['accessibility', 'best-practices', 'seo'];
 const BLOCKING_MS = 200;
-const LINK = readFileSync(new URL('../../sheet/samples/v1.links.txt', import.meta.url), 'utf8').split('\n')[0];
+const LINK = readFileSync(new URL('../../sheet/samples/v1.examples.links.txt', import.meta.url), 'utf8').split('\n')[0];
 
 /// One audit in a browser of its own.
 async function audited(address) {

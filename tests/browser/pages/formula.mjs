@@ -31,6 +31,14 @@ export class Formula extends AppPage {
     await drawn(this.page);
   }
 
+  /// Opens the formula as it was written, where it stands below what is weighed for a link.
+  async openWritten() {
+    const written = this.page.getByRole('region', { name: 'The formula as written' });
+    await written.locator('summary').click();
+    await written.locator('.dough-part').first().waitFor();
+    await drawn(this.page);
+  }
+
   /// Begins a trial: later changes are not saved to the formula.
   async tryOut() {
     await this.openRow('What if');

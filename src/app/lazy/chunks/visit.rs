@@ -5,11 +5,14 @@ use leptos::wasm_split::wasm_split;
 
 use super::{Draw, Entry, chunk_view};
 use crate::app::lazy::lazy_view::{lazy_view, now_or_never};
-use crate::app::page::{OwnTin, StepList, VisitCards, VisitNotice, VisitSteps, WeighingHelp};
+use crate::app::page::{
+    BatchKeys, OwnTin, StepList, VisitCards, VisitNotice, VisitSteps, WeighingHelp,
+};
 
 /// What the first chunk holds.
 pub struct VisitChunk {
     cards: Draw,
+    key_figures: Draw,
     notice: Draw,
 }
 
@@ -17,6 +20,7 @@ pub struct VisitChunk {
 fn visit_weights() -> Entry<VisitChunk> {
     Ok(VisitChunk {
         cards: || view! { <VisitCards /> }.into_any(),
+        key_figures: || view! { <BatchKeys /> }.into_any(),
         notice: || view! { <VisitNotice /> }.into_any(),
     })
 }
@@ -50,6 +54,11 @@ pub async fn load_visit_rest() -> bool {
 /// The first view of a formula opened by a link.
 pub fn visit() -> AnyView {
     chunk_view!(visit_weights.cards)
+}
+
+/// The key figures of such a view: those of what is weighed.
+pub fn visit_keys() -> AnyView {
+    chunk_view!(visit_weights.key_figures)
 }
 
 /// The notice of a formula opened by a link.

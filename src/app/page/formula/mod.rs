@@ -22,7 +22,7 @@ pub use compare::Compare;
 pub use key_figures::FormulaKeys;
 pub use line_row::{CardTexts, LineRows};
 pub use part_shares::PartShares;
-pub use place::FormulaPlace;
+pub use place::{FormulaCards, FormulaPlace};
 pub use rest::FormulaRest;
 pub use water_card::WaterContent;
 pub use what_if_sheet::WhatIfSheet;

@@ -13,6 +13,15 @@ use crate::text::{name, tr};
 /// The place for the formula.
 #[component]
 pub fn FormulaPlace() -> impl IntoView {
+    view! {
+        <h1 id=HEADING class="visually-hidden" tabindex="-1">{name::place(Place::Formula)}</h1>
+        <FormulaCards />
+    }
+}
+
+/// The parts of the formula, and their results.
+#[component]
+pub fn FormulaCards() -> impl IntoView {
     let state = use_app_state();
     let all = memo(move || state.with(|sheet| sheet.formula.parts.len()));
     let parts = memo(move || all.get().min(state.drawing.get().parts()));
@@ -22,7 +31,6 @@ pub fn FormulaPlace() -> impl IntoView {
         state.reset_inputs();
     };
     view! {
-        <h1 id=HEADING class="visually-hidden" tabindex="-1">{name::place(Place::Formula)}</h1>
         <div class="columns">
             <div class="cards">
                 <For each=move || 0..parts.get() key=|part| *part let(part)>

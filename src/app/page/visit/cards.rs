@@ -7,13 +7,14 @@ use super::how_many::HowMany;
 use super::notice::NoticeClosed;
 use crate::app::browser::{clock, offline, storage};
 use crate::app::lazy::{self, records};
-use crate::app::page::BatchContext;
+use crate::app::page::{BatchContext, FormulaCards, HEADING};
 use crate::app::part::{Button, weigh_table};
 use crate::app::state::{WorkspaceStore, memo, use_app_state};
 use crate::results::day::ListedStep;
+use crate::sheet::Place;
 use crate::storage::key;
 use crate::text::share::{CardList, bench_card};
-use crate::text::{notice, tr, weighing};
+use crate::text::{name, notice, tr, weighing};
 
 /// The steps of the bench, once they are known.
 pub type StepList = RwSignal<Option<Vec<ListedStep>>>;
@@ -29,18 +30,19 @@ pub fn VisitCards() -> impl IntoView {
         spawn_local(async move {
             let came = lazy::load_visit_rest().await;
             let _gone = has_rest.try_set(came);
+            // What keeps the copy is there before it is asked for.
+            records::then(|| ());
         });
-        // What keeps the copy is there before it is asked for.
-        records::then(|| ());
     });
     view! {
+        <h1 id=HEADING class="visually-hidden" tabindex="-1">{name::place(Place::Formula)}</h1>
         <div class="newspaper visit">
             <HowMany />
             <WeighCard list has_rest />
             {move || begins.get().then(|| lazy::visit_steps(list))}
-            <HandedCard />
+            {move || begins.get().then(|| view! { <HandedCard /> })}
         </div>
-        <Written />
+        {move || begins.get().then(|| view! { <Written /> })}
     }
 }
 
@@ -134,13 +136,31 @@ fn made_here() -> Memo<String> {
     })
 }
 
-/// Above the formula: it is the one that was written, not what is weighed here.
+/// The formula, closed until it is asked for or something is tried: it is the one that was written,
+/// not what is weighed here.
 #[component]
 fn Written() -> impl IntoView {
+    let state = use_app_state();
+    let opened = RwSignal::new(false);
+    Effect::new(move |_| {
+        if state.is_trial() {
+            opened.set(true);
+        }
+    });
+    let toggled = move |event: leptos::ev::Event| {
+        opened.set(event_target::<web_sys::HtmlElement>(&event).has_attribute("open"));
+    };
     view! {
         <section class="written" aria-label=tr!("The formula as written")>
-            <h2>{tr!("The formula as written")}</h2>
-            <p class="quiet">{tr!("Made once, not scaled. To bake, go by the weights above.")}</p>
+            <details class="card fold" open=move || opened.get() on:toggle=toggled>
+                <summary>
+                    <h2 class="title">{tr!("The formula as written")}</h2>
+                </summary>
+                <p class="body quiet">{tr!("Made once, not scaled. To bake, go by the weights above.")}</p>
+            </details>
+            <Show when=move || opened.get()>
+                <FormulaCards />
+            </Show>
         </section>
     }
 }

@@ -73,5 +73,5 @@ fn WeighingAid(
 fn title(rounded: &Rounded, at: LineAt) -> Option<String> {
     let part = rounded.formula.parts.get(at.part)?;
     let food = name::food_short(&part.lines.get(at.line)?.food);
-    Some(tr!("{food}, {part}", food = food, part = part.name))
+    Some(tr!("{food}, {part}", food = food, part = name::part(part)))
 }
