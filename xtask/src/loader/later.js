@@ -1,4 +1,4 @@
-// What loads later: the style sheet of what is not on the first screen, and the script that loads chunks.
+//! What loads later: the style sheet of what is not on the first screen, and the script that loads chunks.
 let later;
 let attempts = 0;
 function fromLater() {
