@@ -52,6 +52,7 @@ fn any_dough() -> impl Strategy<Value = Dough> {
             friction_spread: Dough::FRICTION_SPREAD,
             minutes: minutes(m),
             usual: minutes(9.0),
+            stood: softcrumb::engine::quantity::Minutes::ZERO,
             room: celsius(20.0),
         })
 }

@@ -236,6 +236,7 @@ fn ice_is_never_more_than_the_water() {
                 friction_spread: Dough::FRICTION_SPREAD,
                 minutes: minutes(5.0),
                 usual: minutes(5.0),
+                stood: softcrumb::engine::quantity::Minutes::ZERO,
                 room: celsius(20.0),
             };
             let answer = ice_for(&dough, celsius(target), celsius(-18.0)).unwrap();

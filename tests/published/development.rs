@@ -34,6 +34,7 @@ fn at(t: f64) -> DoughTemperature {
         friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::ZERO,
         usual: minutes(9.0),
+        stood: Minutes::ZERO,
         room: celsius(t),
     })
     .unwrap()

@@ -1,9 +1,9 @@
 //! Dough temperatures against facts of the trade.
 
 use softcrumb::engine::heat::{
-    Body, Dough, DoughItem, DoughStep, HeatPart, LiquidAnswer, LiquidRange, LiquidUse, Material,
-    Matter, Shape, Surroundings, ThermalMaterial, Vessel, dough_remedies, dough_temperature,
-    liquid_for,
+    Body, Dough, DoughItem, DoughRemedy, DoughStep, HeatPart, LiquidAnswer, LiquidRange, LiquidUse,
+    Material, Matter, Shape, Surroundings, ThermalMaterial, Vessel, dough_remedies,
+    dough_temperature, liquid_for,
 };
 use softcrumb::engine::ingredients::Listed;
 use softcrumb::engine::quantity::{Length, Mass, Minutes, Temperature, WarmingRate};
@@ -80,6 +80,7 @@ fn cold_morning() -> Dough {
         friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::ZERO,
         usual: Minutes::from_minutes(8.0).unwrap(),
+        stood: Minutes::ZERO,
         room: celsius(17.0),
     }
 }
@@ -208,6 +209,7 @@ fn warm_kitchen() -> Dough {
         friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::from_minutes(10.0).unwrap(),
         usual: Minutes::from_minutes(10.0).unwrap(),
+        stood: Minutes::ZERO,
         room: celsius(30.0),
     }
 }
@@ -248,4 +250,29 @@ fn ice_in_a_warm_kitchen_brings_the_dough_down_to_its_target() {
         "24",
         1e-6,
     );
+}
+
+/// Common practice: dough with milk or egg stands out two hours at the most, in all. What has stood
+/// an hour is never told to stand more than another.
+#[test]
+fn nothing_is_told_to_stand_out_for_more_than_two_hours_in_all() {
+    for stood in [0.0, 60.0, 119.5, 120.0, 240.0] {
+        let dough = Dough {
+            stood: Minutes::from_minutes(stood).unwrap(),
+            ..cold_morning()
+        };
+        let remedies = dough_remedies(&dough, celsius(25.0), &around()).unwrap();
+        let steps = remedies.iter().flat_map(DoughRemedy::steps);
+        let told: Vec<f64> = steps
+            .filter_map(|step| match step {
+                DoughStep::StandOut { minutes } => Some(minutes.minutes()),
+                _ => None,
+            })
+            .collect();
+        assert!(
+            told.iter().all(|told| (stood..=120.0).contains(told)),
+            "{told:?}"
+        );
+        assert_eq!(told.is_empty(), stood > 119.0, "{stood} min: {told:?}");
+    }
 }

@@ -77,6 +77,7 @@ fn the_factor_method_and_the_balance_agree_within_three_degrees() {
         friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::from_minutes(8.0).unwrap(),
         usual: Minutes::from_minutes(8.0).unwrap(),
+        stood: Minutes::ZERO,
         room: fahrenheit("75"),
     };
     let warm = dough_temperature(&dough).unwrap().temperature;

@@ -53,6 +53,7 @@ fn with_100_grams(of: ThermalMaterial, t: f64) -> f64 {
         friction_spread: Dough::FRICTION_SPREAD,
         minutes: Minutes::from_minutes(0.2).unwrap(),
         usual: Minutes::from_minutes(9.0).unwrap(),
+        stood: Minutes::ZERO,
         room: celsius(20.0),
     };
     dough_temperature(&dough).unwrap().temperature.celsius()

@@ -51,6 +51,7 @@ fn straight(water: f64, mixed: f64) -> Dough {
         friction_spread: Dough::FRICTION_SPREAD,
         minutes: minutes(mixed),
         usual: minutes(9.0),
+        stood: Minutes::ZERO,
         room: celsius(START),
     }
 }

@@ -199,6 +199,8 @@ fn what_was_learnt_is_taken_over_and_all_else_stays() {
     let own = with_learnt_friction(&kitchen, &learnt).unwrap();
     assert!((own.mixer.friction.kelvin_per_minute() - 1.5).abs() < 0.05);
     assert_eq!(with_learnt_friction(&kitchen, &Learnt::default()), None);
+    // What the kitchen has is not offered again.
+    assert_eq!(with_learnt_friction(&own, &learnt), None);
     let losses = Losses {
         residue: grams(12.0),
         ..first().batch.losses

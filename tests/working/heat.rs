@@ -94,6 +94,7 @@ fn dough() -> Dough {
         friction_spread: Dough::FRICTION_SPREAD,
         minutes: minutes(9.0),
         usual: minutes(9.0),
+        stood: Minutes::ZERO,
         room: celsius(19.0),
     }
 }

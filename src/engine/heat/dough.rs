@@ -53,6 +53,8 @@ pub struct Dough {
     pub minutes: Minutes,
     /// How long a dough is usually mixed; no advice goes beyond one and a half times that.
     pub usual: Minutes,
+    /// How long its cold pastes and preferments have stood in the room already.
+    pub stood: Minutes,
     /// The room it is mixed in.
     pub room: Temperature,
 }

@@ -26,6 +26,8 @@ pub struct DoughRemedy {
 
 /// The longest that cold things stand out, min: longer is a risk, and over-ferments.
 pub(super) const STANDING_AT_MOST: f64 = 120.0;
+/// What is stood longer by less than this is not worth a reminder, min.
+const SHORTEST_STANDING: f64 = 1.0;
 /// The warmest that milk, water, a bowl or flour is made beforehand, °C: yeast must not be scalded.
 pub(super) const WARM_AT_MOST: Temperature = Temperature::known(40.0);
 /// How near is near enough, K: what liquid, bowl or flour set to half a degree can miss, and less than
@@ -73,8 +75,13 @@ pub(super) fn stand_out(
     target: Temperature,
     around: &Surroundings,
 ) -> Result<Option<DoughRemedy>, HeatError> {
+    let stood = dough.stood.minutes();
+    let longer = STANDING_AT_MOST - stood;
+    if longer < SHORTEST_STANDING {
+        return Ok(None);
+    }
     let stay = Exposure {
-        minutes: Minutes::from_minutes(STANDING_AT_MOST)?,
+        minutes: Minutes::from_minutes(longer)?,
         air: Air::still(around.room),
     };
     let mut curves: Vec<Option<Curve>> = Vec::with_capacity(dough.items.len());
@@ -91,17 +98,17 @@ pub(super) fn stand_out(
         return Ok(None);
     }
     let after = |share: f64| -> Result<Temperature, HeatError> {
-        let time = Minutes::from_minutes(STANDING_AT_MOST * share)?;
-        let mut stood = dough.clone();
-        for (item, curve) in stood.items.iter_mut().zip(&curves) {
+        let time = Minutes::from_minutes(longer * share)?;
+        let mut warmed = dough.clone();
+        for (item, curve) in warmed.items.iter_mut().zip(&curves) {
             if let Some(warm) = curve.as_ref().and_then(|curve| curve.at(time, Probe::Mean)) {
                 item.component.temperature = warm;
             }
         }
-        comes_off(&stood)
+        comes_off(&warmed)
     };
     let (share, reaches) = least(target, after)?;
-    let minutes = Minutes::from_minutes(STANDING_AT_MOST * share)?;
+    let minutes = Minutes::from_minutes(stood + longer * share)?;
     Ok(Some(DoughRemedy::new(
         DoughStep::StandOut { minutes },
         reaches,

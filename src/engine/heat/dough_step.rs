@@ -17,7 +17,7 @@ pub enum DoughStep {
     },
     /// Let the cold pastes and preferments stand in the room first.
     StandOut {
-        /// How long.
+        /// How long in all, with what they have stood already.
         minutes: Minutes,
     },
     /// Mix longer.

@@ -203,9 +203,13 @@ impl Asked<'_> {
         Ok(done)
     }
 
+    /// Lets the cold things stand until they have stood so long in all.
     fn stood(&self, dough: &mut Dough, minutes: Minutes) -> Result<(), HeatError> {
+        let longer = minutes.minutes() - dough.stood.minutes();
+        let longer = Minutes::from_minutes(longer.max(0.0))?;
+        dough.stood = minutes;
         let stay = Exposure {
-            minutes,
+            minutes: longer,
             air: Air::still(self.around.room),
         };
         for item in &mut dough.items {
@@ -213,7 +217,7 @@ impl Asked<'_> {
                 && item.component.temperature < self.around.room
             {
                 let curve = simulate(&body, item.component.temperature, &[stay])?;
-                if let Some(warm) = curve.at(minutes, Probe::Mean) {
+                if let Some(warm) = curve.at(longer, Probe::Mean) {
                     item.component.temperature = warm;
                 }
             }

@@ -75,7 +75,7 @@ pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
     bake.filter(|bake| (bake.factor.number() - 1.0).abs() >= NEGLIGIBLE)
 }
 
-/// The kitchen with the friction that was learnt; `None` where none was.
+/// The kitchen with the friction that was learnt; `None` where none was, or the kitchen has it.
 ///
 /// ```
 /// use softcrumb::engine::learn::Learnt;
@@ -87,11 +87,11 @@ pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
 /// ```
 #[must_use]
 pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitchen> {
-    let mut kitchen = kitchen.clone();
+    let mut taught = kitchen.clone();
     let friction = learnt.friction.as_ref()?;
-    kitchen.mixer.friction = friction.rate;
-    kitchen.mixer.friction_spread = friction.spread;
-    Some(kitchen)
+    taught.mixer.friction = friction.rate;
+    taught.mixer.friction_spread = friction.spread;
+    (taught != *kitchen).then_some(taught)
 }
 
 /// Returns the batch's losses, as shares of the dough, with those that were learnt; `None` where

@@ -37,7 +37,7 @@ pub fn apply_step(
     let mixes = load.dough.minutes.minutes();
     match step {
         DoughStep::StandOut { minutes } => {
-            let whole = libm::ceil(settings.standing.minutes() + minutes.minutes());
+            let whole = libm::ceil(minutes.minutes().max(settings.standing.minutes()));
             settings.standing = Minutes::from_minutes(whole)?;
         }
         DoughStep::MixLonger { minutes } => {

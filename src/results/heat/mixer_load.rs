@@ -62,6 +62,7 @@ pub fn mixer_load(
             dry_flour: Mass::ZERO,
             friction: kitchen.mixer.friction,
             friction_spread: kitchen.mixer.friction_spread,
+            stood: settings.standing,
             minutes: settings.mixing.unwrap_or(kitchen.mixer.minutes),
             usual: kitchen.mixer.minutes,
             room: kitchen.room,

@@ -3,6 +3,7 @@
 use super::rise::best_temperature;
 use crate::engine::learn::{DoubtedRate, Evidence, Learnt, LearntFactor, Observation};
 use crate::engine::numerics::saturating_u32;
+use crate::engine::quantity::WarmingRate;
 use crate::engine::working::WorkingLine;
 use crate::text::{
     chart::{listed, stopped},
@@ -142,6 +143,16 @@ pub fn learnt_figures(learnt: &Learnt, options: FormatOptions) -> Vec<LearntFigu
             .map(|doubted| left_out(doubted, options)),
     );
     found
+}
+
+/// That a friction was learnt which plans do not go by yet.
+#[must_use]
+pub fn friction_offer(learnt: WarmingRate, now: WarmingRate, options: FormatOptions) -> String {
+    tr!(
+        "Your bakes say that the mixer warms by {learnt}; plans still go by the kitchen’s {now}.",
+        learnt = format::warming_rate(learnt, options),
+        now = format::warming_rate(now, options)
+    )
 }
 
 /// A friction that is not believed, and why.

@@ -44,7 +44,9 @@ pub use corrections::{
     start_deviation, wait_for,
 };
 pub use dough::yeast_activity;
-pub use learnt::{LearntFigure, evidence, learnt_figures, observations, oven, trust};
+pub use learnt::{
+    LearntFigure, evidence, friction_offer, learnt_figures, observations, oven, trust,
+};
 pub use loads::{bake_difference, class_loads, loads};
 pub use log::{
     bake_waits, baked_on, log_imported, not_a_picture, other_bake, photo_gone, photo_of,

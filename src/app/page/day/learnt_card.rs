@@ -36,14 +36,6 @@ fn Content() -> impl IntoView {
         day.learnt
             .with(|learnt| day_text::learnt_figures(learnt, day.state.options.get()))
     });
-    let friction = memo(move || day.learnt.with(|learnt| learnt.friction.is_some()));
-    let take = move |()| {
-        let kitchen = day.state.kitchen.get_untracked();
-        let learnt = day.learnt.get_untracked();
-        if let Some(kitchen) = with_learnt_friction(&kitchen, &learnt) {
-            day.state.set_kitchen(kitchen);
-        }
-    };
     let losses = memo(move || {
         let losses = day.state.with(|sheet| sheet.batch.losses);
         day.learnt
@@ -77,14 +69,45 @@ fn Content() -> impl IntoView {
                 </div>
             }).collect_view()}
         </div>
+        <FrictionOffer />
         <div class="body buttons">
-            <Show when=move || friction.get()>
-                <Button label=tr!("Use this friction for the kitchen") on_tap=take />
-            </Show>
             <Show when=move || losses.get()>
                 <Button label=tr!("Use these losses for the batch") on_tap=take_losses />
             </Show>
             <Button label=tr!("Reset") class="danger" on_tap=forget />
         </div>
+    }
+}
+
+/// That plans go by the kitchen's friction until the learnt one is taken over, and the button for it.
+#[component]
+pub fn FrictionOffer() -> impl IntoView {
+    let day = Day::from_context();
+    let taught = memo(move || {
+        let kitchen = day.state.kitchen.get();
+        day.learnt
+            .with(|learnt| with_learnt_friction(&kitchen, learnt))
+    });
+    let take = move |()| {
+        if let Some(kitchen) = taught.get_untracked() {
+            day.state.set_kitchen(kitchen);
+        }
+    };
+    let wording = move || {
+        let options = day.state.options.get();
+        let now = day.state.kitchen.with(|kitchen| kitchen.mixer.friction);
+        taught.with(|taught| {
+            let learnt = taught.as_ref()?.mixer.friction;
+            Some(day_text::friction_offer(learnt, now, options))
+        })
+    };
+    let is_offered = memo(move || taught.with(Option::is_some));
+    view! {
+        <Show when=move || is_offered.get()>
+            <div class="body">
+                <p>{wording}</p>
+                <Button label=tr!("Use this friction for the kitchen") on_tap=take />
+            </div>
+        </Show>
     }
 }

@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use super::bench_heading::STEP_HEADING;
+use super::learnt_card::FrictionOffer;
 use super::results::Day;
 use crate::app::part::Button;
 use crate::app::state::memo;
@@ -62,6 +63,9 @@ pub fn SummaryView() -> impl IntoView {
                     <tbody role="rowgroup">{move || rows.get().into_iter().map(row).collect_view()}</tbody>
                 </table>
                 <p>{found}</p>
+            </div>
+            <FrictionOffer />
+            <div class="body">
                 <div class="buttons">
                     <Button label=tr!("To the plan") class="primary" on_tap=move |()| day.finished.set(None) />
                 </div>

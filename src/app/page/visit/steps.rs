@@ -4,6 +4,7 @@
 use leptos::prelude::*;
 
 use super::cards::StepList;
+use crate::app::browser::clock;
 use crate::app::part::SafetyLine;
 use crate::app::state::{after_frame, memo, use_app_state};
 use crate::results::batch;
@@ -30,7 +31,13 @@ pub fn VisitSteps(
 ) -> impl IntoView {
     let state = use_app_state();
     let found = usual_steps();
-    Effect::new(move |_| list.set(found.get()));
+    // The weights follow them in a task of their own.
+    Effect::new(move |_| {
+        let found = found.get();
+        clock::after_frame(move || {
+            let _gone = list.try_set(found);
+        });
+    });
     let rows = memo(move || {
         let options = state.options.get();
         let list = list.get().unwrap_or_default();
