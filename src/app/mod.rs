@@ -100,6 +100,7 @@ async fn draw_in_steps(state: AppState) {
 }
 
 fn navigate(state: AppState, fragment: &str) {
+    focus::leave_box();
     let before = state.place.get_untracked();
     state.navigate(fragment);
     if state.place.get_untracked() != before {

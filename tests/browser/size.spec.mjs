@@ -5,8 +5,8 @@ import { ready } from './launch.mjs';
 import { until } from './pages/app_page.mjs';
 import { test } from './registry.mjs';
 
-// The aim is 160 KB; why it is not met yet stands in DEVELOPERS.md. Until then it may not grow.
-const BUDGET = 181_500;
+// The aim is 140 KB; why it is not met yet stands in DEVELOPERS.md. Until then it may not grow.
+const BUDGET = 170_500;
 
 /// What loads once the page works: chunks, their script and their style sheet.
 const LATER = /\/(split_|chunk_|small_|chunks\.|later\.)/;

@@ -63,6 +63,7 @@ test('the notice of a link is closed for that link, also after a change and a re
   await page.getByRole('region', { name: 'What to weigh' }).waitFor();
   await counts(notice, 0, 'closed after a reload');
   const before = page.url();
+  await app.openWritten();
   await app.type(app.weight('Final <b>dough</b>', 'Whole milk'), '150');
   await until(() => page.url(), (url) => url !== before, 'the address has the change');
   await page.waitForTimeout(1500);

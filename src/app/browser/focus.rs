@@ -16,6 +16,17 @@ pub fn move_to(id: impl Into<String>) {
     });
 }
 
+/// Leaves the box that is typed into, so that what stands there is taken before it goes.
+pub fn leave_box() {
+    let focused = document().active_element();
+    let is_box =
+        |element: &web_sys::Element| matches!(element.tag_name().as_str(), "INPUT" | "TEXTAREA");
+    let element = focused.filter(is_box);
+    if let Some(element) = element.and_then(|element| element.dyn_into::<HtmlElement>().ok()) {
+        let _refused = element.blur();
+    }
+}
+
 /// Scrolls to the top of the page.
 pub fn to_the_top() {
     window().scroll_to_with_x_and_y(0.0, 0.0);

@@ -46,11 +46,11 @@ pub fn DayRibbonPicture(
             <svg viewBox=field role="img" aria-label=description>
                 {nights.into_iter().map(night).collect_view()}
                 {days.into_iter().map(midnight).collect_view()}
-                {lanes.into_iter().map(lane).collect_view()}
                 {blocks.into_iter().map(block).collect_view()}
+                {now}
+                {lanes.into_iter().map(lane).collect_view()}
                 {hours.into_iter().map(hour).collect_view()}
                 {shortened.into_iter().map(below).collect_view()}
-                {now}
             </svg>
         </figure>
     }

@@ -80,12 +80,13 @@ impl BoxState {
     /// Ends the step when the box is left. One left empty, where that is valid, shows its default.
     fn leave(self) {
         self.state.end_step();
-        let is_blank = self.typed.with_untracked(|typed| {
+        // A box that is removed while it has the focus is left once it is gone.
+        let is_blank = self.typed.try_with_untracked(|typed| {
             typed
                 .as_ref()
                 .is_some_and(|typed| typed.text.trim().is_empty() && typed.error.is_empty())
         });
-        if is_blank {
+        if is_blank == Some(true) {
             self.typed.set(None);
         }
     }

@@ -9,7 +9,7 @@ export class Formula extends AppPage {
 
   /// Names of the parts in their order.
   async parts() {
-    const cards = this.page.getByRole('main').getByRole('region').filter({ has: this.page.getByRole('textbox', { name: /, weight/ }) });
+    const cards = this.page.locator('main .dough-part').filter({ has: this.page.getByRole('textbox', { name: /, weight/ }) });
     return cards.evaluateAll((all) => all.map((card) => card.ariaLabel));
   }
 
