@@ -4,6 +4,8 @@ import start, { begin } from './{{script}}';
 // Texts shown before the binary runs, by language: that the page is opening, that a link is, and that it could not start.
 const TEXTS = {{texts}};
 const [opening, openingLink, failed] = (navigator.languages ?? []).map((tag) => TEXTS[tag.split('-')[0].toLowerCase()]).find(Boolean) ?? TEXTS.en;
+// The page has settled once nothing has come for so long, in ms.
+const QUIET = 1000;
 // The page removes these elements once it is drawn.
 let waiting = document.getElementById('waiting');
 const coming = document.getElementById('coming');
@@ -26,6 +28,12 @@ try {
     waiting.classList.add('failed');
   }
   console.error(error);
+}
+// What is kept for offline comes once nothing else does, so that it takes no room from what is waited for.
+const came = () => performance.getEntriesByType('resource').length;
+for (let before = -1; before !== came();) {
+  before = came();
+  await new Promise((later) => setTimeout(later, QUIET));
 }
 const worker = navigator.serviceWorker;
 worker?.register(new URL('./service_worker.js', import.meta.url)).catch(() => {});

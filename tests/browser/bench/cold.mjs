@@ -1,12 +1,15 @@
-//! Cold load on a weak phone with a weak signal: until the first picture, and until the page answers; and the bytes
-//! that have come over the network once the page has settled.
+//! Cold load on a weak phone with a weak signal: until the first picture, until the page answers, and until a link shows
+//! its weights; and the bytes that have come over the network once the page has settled.
 
+import { LINK } from './link.mjs';
 import { median, say } from './numbers.mjs';
 import { SLOW_4G, visit } from './visit.mjs';
 
 const RUNS = Number(process.env.SOFTCRUMB_RUNS ?? 15);
 /// Bytes of a page that has settled, in KB of 1,000.
 const SETTLED_KB = 300;
+/// How long a link may take to its weights, as a share of the baseline's cold load.
+const WEIGHTS = 1.5;
 
 /// Runs in the page: when something was first painted, when the largest picture was, and when it answered.
 const noted = () => new Promise((done) => {
@@ -32,9 +35,25 @@ export async function cold(browser, { ours, baseline }) {
     compared('first picture, beside the baseline', 'first', 1.2),
     compared('largest picture, beside the baseline', 'largest', 1.2),
     compared('cold load to usable, beside the baseline', 'ready', 1.5),
+    await weights(browser, ours, of('baseline', 'ready')),
     await settled(browser, ours),
   ].every(Boolean);
 }
+
+/// Until what is to be weighed for a link is on the screen.
+async function weights(browser, address, least) {
+  const times = [];
+  for (let run = 0; run < RUNS; run += 1) {
+    const { context, page } = await visit(browser, `${address}#loaf=${LINK}`, null, { processor: 4, network: SLOW_4G, answers: shown });
+    times.push(await page.evaluate(() => performance.getEntriesByName('weights')[0].startTime));
+    await context.close();
+  }
+  const time = median(times);
+  return say('weights of a link, beside the baseline', time / least, WEIGHTS, ' ×', `${time.toFixed(0)} ms, least ${least.toFixed(0)} ms; medians of ${RUNS}`);
+}
+
+/// Runs in the page: whether the weights are there; notes when.
+const shown = () => document.querySelector('.visit .weights') && (performance.getEntriesByName('weights')[0] ?? performance.mark('weights'));
 
 /// What a visitor who only looks has loaded once nothing more comes for three seconds; the files that are kept for
 /// offline are not among them.

@@ -1,7 +1,7 @@
 //! Lighthouse's categories for a phone: on the first example, and on a formula that came as a link.
 
-import { readFileSync } from 'node:fs';
 import { path } from '../browser.mjs';
+import { LINK } from './link.mjs';
 import { median, say } from './numbers.mjs';
 import { visit } from './visit.mjs';
 
@@ -9,7 +9,6 @@ const RUNS = Number(process.env.SOFTCRUMB_RUNS ?? 5);
 const PERFORMANCE = 95;
 const CATEGORIES = ['accessibility', 'best-practices', 'seo'];
 const BLOCKING_MS = 200;
-const LINK = readFileSync(new URL('../../sheet/samples/v1.examples.links.txt', import.meta.url), 'utf8').split('\n')[0];
 
 /// One audit in a browser of its own.
 async function audited(address) {

@@ -6,8 +6,9 @@ import { probe } from './probe.mjs';
 /// The devtools' slow 4G: 150 ms × 3.75 there and back, 1.6 Mbit/s × 0.9 down, 750 kbit/s × 0.9 up.
 export const SLOW_4G = { offline: false, latency: 562.5, downloadThroughput: (1.6e6 / 8) * 0.9, uploadThroughput: (750e3 / 8) * 0.9 };
 
-/// Opens `address`; `kind` as in probe.mjs, `null` for a visitor who only looks.
-export async function visit(browser, address, kind, { processor = 1, network, prepare } = {}) {
+/// Opens `address`; `kind` as in probe.mjs, `null` for a visitor who only looks; `answers` runs in the page and says
+/// when it is opened.
+export async function visit(browser, address, kind, { processor = 1, network, prepare, answers } = {}) {
   const context = await browser.newContext({ ...SCREENS.phone, serviceWorkers: 'block' });
   const page = await context.newPage();
   if (prepare) await prepare(page, address);
@@ -18,7 +19,7 @@ export async function visit(browser, address, kind, { processor = 1, network, pr
   if (processor > 1) await session.send('Emulation.setCPUThrottlingRate', { rate: processor });
   if (kind) await page.addInitScript(probe, kind);
   await page.goto(address, { waitUntil: 'commit' });
-  const answers = kind ? () => window.noted?.ready : () => document.readyState === 'complete' && !document.getElementById('waiting');
-  await page.waitForFunction(answers, null, { timeout: 60_000, polling: 100 });
+  const usual = kind ? () => window.noted?.ready : () => document.readyState === 'complete' && !document.getElementById('waiting');
+  await page.waitForFunction(answers ?? usual, null, { timeout: 60_000, polling: answers ? 'raf' : 100 });
   return { context, page };
 }
