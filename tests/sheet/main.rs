@@ -56,6 +56,7 @@ mod run_taught;
 mod samples;
 mod shelf;
 mod square_codes;
+mod starts_now;
 mod step_corrections;
 mod tables;
 mod trial_changes;

@@ -15,7 +15,7 @@ use super::log::baked_or_begun;
 pub fn when_answer(results: &DayResults, zone: &Zone) -> String {
     tr!(
         "Ready {table}; start {start}",
-        table = format::day_and_clock(results.solved.table, zone),
+        table = format::day_and_clock(results.ready_to_cut(), zone),
         start = format::day_and_clock(results.solved.begins, zone)
     )
 }
@@ -34,7 +34,7 @@ pub fn start_label(results: &DayResults, zone: &Zone) -> String {
 pub fn table_label(results: &DayResults, zone: &Zone) -> String {
     tr!(
         "Ready {day}",
-        day = format::weekday(results.solved.table, zone)
+        day = format::weekday(results.ready_to_cut(), zone)
     )
 }
 

@@ -38,7 +38,7 @@ pub use bench_wait::{
     summary_name, underbaked,
 };
 pub use calendar::calendar_events;
-pub use conflict::{change, conflict, paste_conflict, paste_cure, ready_later};
+pub use conflict::{change, conflict, paste_conflict, paste_cure, ready_later, what_solves};
 pub use corrections::{
     duration_changes, found_warmth, ice_for, part_warmth, ready_change, rise_deviation, rise_place,
     start_deviation, wait_for,
