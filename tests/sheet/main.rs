@@ -28,6 +28,7 @@ mod drawn;
 mod drawn_class;
 mod drawn_heat;
 mod examples;
+mod few_minutes;
 mod files_out;
 mod fragment;
 mod frozen;

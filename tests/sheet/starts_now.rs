@@ -1,18 +1,15 @@
-//! A bake that runs ahead of its time: the bread as soon as the dough allows, one time of it everywhere,
-//! and no quarrel over a few minutes.
+//! A bake that runs ahead of its time: the bread as soon as the dough allows, and one time of it
+//! everywhere.
 
 use softcrumb::engine::learn::Learnt;
-use softcrumb::engine::plan::{
-    Aim, Around, Change, Conflict, DurationRange, Plan, PlanError, Step, StepKind, solutions, solve,
-};
-use softcrumb::engine::quantity::Instant;
+use softcrumb::engine::plan::{Aim, Change, Conflict, StepKind};
 use softcrumb::results::day::{
     self, BenchStep, ConflictedPlan, DayInput, DayResults, Moved, ReadyTime, begin_bake,
     begin_early, bench_screen, bench_step, duration_changes, start_now, step_corrections,
     step_done,
 };
-use softcrumb::sheet::civil::{Clock, Zone};
-use softcrumb::sheet::day::{Bench, DaySettings, Sleep, Target};
+use softcrumb::sheet::civil::Zone;
+use softcrumb::sheet::day::{Bench, DaySettings, Target};
 use softcrumb::sheet::{Id, Kitchen, Moment, Sheet, examples};
 
 use crate::bench_results::celsius;
@@ -21,13 +18,13 @@ use crate::days::{minutes, ms, step};
 /// Saturday, 28 March 2026, 9:00: the plan is for Sunday at 16:00.
 const SATURDAY: f64 = 1_774_688_400_000.0;
 /// Friday, 18:00: the plan is for Saturday at 16:00.
-const FRIDAY: f64 = 1_774_634_400_000.0;
+pub(crate) const FRIDAY: f64 = 1_774_634_400_000.0;
 
-fn after(start: f64, by: f64) -> Moment {
+pub(crate) fn after(start: f64, by: f64) -> Moment {
     ms(start + by * 60_000.0)
 }
 
-fn ask<T>(
+pub(crate) fn ask<T>(
     (sheet, settings): (&Sheet, &DaySettings),
     bench: Option<&Bench>,
     now: Moment,
@@ -109,7 +106,7 @@ impl AtBench {
 }
 
 /// The place of the toast loaf among the examples: it has no night.
-const TOAST: usize = 1;
+pub(crate) const TOAST: usize = 1;
 
 /// Common practice: a straight dough is mixed and baked in one go, within half a day, and risen dough
 /// does not wait for tomorrow.
@@ -271,78 +268,4 @@ fn the_dough_should_be_as_warm_as_it_was_planned() {
     assert!(matches!(planned, Some(BenchStep::ButterIn { .. })));
     at.bench.bake.noted.dough = Some(celsius(24.0));
     assert_eq!(should(&at), planned);
-}
-
-/// Common practice: nobody gets up at 6:30 sharp; work that begins a minute before is no work at night.
-#[test]
-fn work_a_minute_before_one_wakes_is_no_conflict_and_half_an_hour_is() {
-    let sheet = examples().remove(TOAST).1;
-    let set = after(FRIDAY, 60.0 * 22.0);
-    let begins = |sleep| {
-        let settings = DaySettings {
-            target: Target::Table(set),
-            sleep,
-            ..DaySettings::default()
-        };
-        ask((&sheet, &settings), None, ms(FRIDAY), |_, results| {
-            (results.solved.begins, results.solved.conflicts.clone())
-        })
-    };
-    let (first, _) = begins(None);
-    let asleep = |until: f64| {
-        let until = Zone::default().civil(first.later(minutes(until))).clock;
-        Some(Sleep {
-            from: Clock::from_hour(3, 0).unwrap(),
-            until,
-        })
-    };
-    let (again, none) = begins(asleep(2.0));
-    assert_eq!((again, none), (first, vec![]));
-    // Bread may lie a night before it is cut, but not be cut before it is made.
-    let late = begins(asleep(60.0 * 8.0)).1;
-    assert!(
-        late.iter()
-            .any(|one| matches!(one, Conflict::AtNight { .. }))
-    );
-}
-
-/// By definition: what is offered reads otherwise than what is set.
-#[test]
-fn no_remedy_is_the_time_that_is_set() {
-    let lasts = DurationRange::just(minutes(60.0));
-    let bulk = Step::new(step(StepKind::Bulk, 0), lasts, minutes(1.0), vec![]);
-    let plan = Plan::of(vec![bulk]).unwrap();
-    let at = |seconds| Instant::from_seconds(seconds).unwrap();
-    let around = |now| Around {
-        now: Some(now),
-        ..Around::default()
-    };
-    let offered = |late: i64| {
-        let (table, around) = (at(36_000), around(at(32_400 + late)));
-        let solved = solve(&plan, Aim::Table(table), &around);
-        assert_eq!(solved.conflicts.len(), 1);
-        solutions(&plan, Aim::Table(table), &around)
-    };
-    assert_eq!(offered(30), []);
-    assert_eq!(offered(90), [Change::TableLater(at(36_090))]);
-}
-
-/// By definition: without a dough there is nothing to plan.
-#[test]
-fn an_empty_formula_has_no_plan() {
-    let sheet = examples().remove(0).1.emptied();
-    let of = |sheet: &Sheet| {
-        day::of(&DayInput {
-            sheet,
-            kitchen: &Kitchen::default(),
-            settings: &DaySettings::default(),
-            learnt: &Learnt::default(),
-            rounded: None,
-            zone: &Zone::default(),
-            now: ms(FRIDAY),
-            bench: None,
-        })
-    };
-    assert_eq!(of(&sheet).err(), Some(PlanError::NoDough));
-    assert!(of(&examples().remove(0).1).is_ok());
 }

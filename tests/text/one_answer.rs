@@ -46,7 +46,7 @@ fn the_bread_is_ready_at_one_time() {
         assert!(picture.contains(&ready), "{picture}");
         let label = day::table_label(&results, &zone);
         let weekday = format::weekday(results.ready_to_cut(), &zone);
-        assert!(label.contains(&weekday), "{label}");
+        assert!(label.contains(weekday), "{label}");
         let early = results.solved.table.since(results.ready_to_cut());
         lies += i32::from(early > minutes(5.0));
     }

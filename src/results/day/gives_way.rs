@@ -1,10 +1,9 @@
 //! When the time a bake began with gives way: where keeping it would have dough wait too long.
 
-use super::corrections::deviation;
 use super::grave::is_grave;
 use super::input::DayInput;
 use crate::engine::plan::{Aim, Around, Conflict, Plan, Solved, solve};
-use crate::engine::quantity::Minutes;
+use crate::engine::quantity::{Instant, Minutes};
 
 /// Returns the plan in which the bread is ready as soon as it can be; `None` where the time that the
 /// bake began with is kept.
@@ -22,13 +21,22 @@ pub(super) fn as_soon_as_it_can_be(
         return None;
     };
     let waits = waits(around, kept)?;
-    let is_set_since = deviation(bench.planned_table()?, set).is_some();
-    if is_set_since {
+    if is_another(bench.planned_table()?, set) {
         return None;
     }
     let soon = solve(plan, Aim::From(input.now.instant()), around);
     let is_better = self::waits(around, &soon).is_none_or(|then| then < waits);
     (soon.table < set && is_better).then_some(soon)
+}
+
+/// Whether a time reads otherwise by the clock than another.
+fn is_another(one: Instant, other: Instant) -> bool {
+    let apart = if one > other {
+        one.since(other)
+    } else {
+        other.since(one)
+    };
+    apart.minutes() >= 1.0
 }
 
 /// The longest that something waits beyond what it can bear; `None` where nothing does.

@@ -25,3 +25,11 @@ pub(super) fn is_grave(conflict: &Conflict, around: &Around, solved: &Solved) ->
         }
     }
 }
+
+/// Leaves only the conflicts that are grave.
+pub(super) fn keep_grave(solved: &mut Solved, around: &Around) {
+    let conflicts = std::mem::take(&mut solved.conflicts).into_iter();
+    solved.conflicts = conflicts
+        .filter(|conflict| is_grave(conflict, around, solved))
+        .collect();
+}

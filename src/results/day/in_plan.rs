@@ -3,7 +3,7 @@
 
 use super::around::around;
 use super::gives_way::as_soon_as_it_can_be;
-use super::grave::is_grave;
+use super::grave::keep_grave;
 use super::input::DayInput;
 use super::plan_times::plan_times;
 use super::preferment::preferment_rise;
@@ -77,10 +77,7 @@ fn plan(input: &DayInput, run: &Run) -> Result<Planned, PlanError> {
     } else {
         aim
     };
-    let conflicts = std::mem::take(&mut solved.conflicts).into_iter();
-    solved.conflicts = conflicts
-        .filter(|conflict| is_grave(conflict, &around, &solved))
-        .collect();
+    keep_grave(&mut solved, &around);
     let lasts = |at| Some(solved.steps.get(plan.place(at)?)?.lasts);
     Ok(Planned {
         times: plan_times(&sheet.formula, lasts),
