@@ -94,19 +94,19 @@ test('the chart of two days marks midnight, and the night that it draws shorter'
     const { page } = await onFriday(session, screen);
     const ribbon = page.getByRole('group', { name: 'Chart of the plan' });
     const says = await until(() => ribbon.locator('text').allTextContents(), (all) => all.includes('0:00'), 'midnight has its tick');
-    assert.equal(says.filter((words) => words === 'night, shortened').length, 1, says.join());
+    assert.equal(says.filter((words) => words === 'night, drawn shorter').length, 1, says.join());
     assert.ok(says.includes('Sat 28 March'), says.join());
     // The tick stands below the line of midnight, the words below the shade of the night.
     const [tick, line, words, shade] = await ribbon.evaluate((figure) => {
       const text = (wanted) => [...figure.querySelectorAll('text')].find((one) => one.textContent === wanted);
       const middle = (one) => { const { left, right } = one.getBoundingClientRect(); return (left + right) / 2; };
-      return [text('0:00'), figure.querySelector('.midnight'), text('night, shortened'), figure.querySelector('.night')].map(middle);
+      return [text('0:00'), figure.querySelector('.midnight'), text('night, drawn shorter'), figure.querySelector('.night')].map(middle);
     });
     assert.ok(Math.abs(tick - line) <= 1, `${tick}, ${line}`);
     assert.ok(Math.abs(words - shade) <= 60, `${words}, ${shade}`);
     await isTidy(page, screen, '.ribbon svg');
     await page.getByLabel('No work while I sleep').uncheck();
-    await until(() => ribbon.locator('text').allTextContents(), (all) => !all.includes('night, shortened'), 'without a night nothing is shortened');
+    await until(() => ribbon.locator('text').allTextContents(), (all) => !all.includes('night, drawn shorter'), 'without a night nothing is shortened');
     await isTidy(page, `${screen}, no night`, '.ribbon svg');
   }
 });

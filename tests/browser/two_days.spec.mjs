@@ -34,7 +34,7 @@ async function untilThen(page, heading) {
 
 /// Follows the bench by the clock, as a baker does whose hands take three minutes for everything.
 async function follow(page, see) {
-  const done = page.getByRole('button', { name: 'Done', exact: true });
+  const { done } = new DayPage(page);
   for (let screens = 0; screens < 60; screens += 1) {
     await drawn(page);
     const screen = await seen(page);

@@ -3,7 +3,7 @@
 use super::days::{celsius, friday, minutes, plan};
 use super::format_options::british;
 use super::plain_speech::is_plain;
-use softcrumb::engine::plan::{StepAt, StepKind};
+use softcrumb::engine::plan::{Conflict, StepAt, StepKind};
 use softcrumb::engine::quantity::Mass;
 use softcrumb::results::day::{
     DurationChange, FoundWarmth, FreshPaste, Moved, StartNow, steps_counted,
@@ -58,6 +58,7 @@ fn a_step_that_begins_early_tells_the_bread() {
             ready: results.solved.table,
             moved,
             longer,
+            hot: None,
             conflicts,
         };
         let zone = Zone::default();
@@ -65,14 +66,27 @@ fn a_step_that_begins_early_tells_the_bread() {
         is_plain(&said);
         spaced(&said)
     };
-    let earlier = said(Moved::Earlier(minutes(90.0)), None, false);
+    let earlier = said(Moved::Earlier(minutes(90.0)), None, vec![]);
     assert_eq!(
         earlier,
         "Started now, the bread is ready Sat 16:00, 1 h 30 min earlier."
     );
-    let later = said(Moved::Later(minutes(20.0)), None, true);
-    assert!(later.contains("20 min later. Then something"), "{later}");
-    let same = said(Moved::Same, Some(longer), false);
+    let divide = StepAt {
+        work: StepKind::Divide,
+        of: 0,
+    };
+    let (_, divided) = results.find(divide).unwrap();
+    let night = Conflict::AtNight {
+        step: results.plan.place(divide).unwrap(),
+        begins: divided.begins,
+        wakes: divided.ends,
+    };
+    let later = said(Moved::Later(minutes(20.0)), None, vec![night]);
+    assert!(
+        later.contains("20 min later. “Weigh and divide” would begin Sat"),
+        "{later}"
+    );
+    let same = said(Moved::Same, Some(longer), vec![]);
     assert!(same.contains("all the same. “"), "{same}");
     assert!(same.contains("14 h instead of 12 h"), "{same}");
 }

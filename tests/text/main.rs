@@ -43,6 +43,7 @@ mod loads;
 mod mixing;
 mod names;
 mod of_source;
+mod one_answer;
 mod one_story;
 mod paper_below_scale;
 mod paper_fit;

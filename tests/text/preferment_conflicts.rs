@@ -45,6 +45,8 @@ fn a_preferment_that_is_not_ripe_is_in_the_way_with_its_way_out() {
     let said = day::preferment_conflict(conflict, results, &sheet.formula, &zone, british());
     is_plain(&said);
     assert!(said.contains("is not ripe"), "{said}");
+    let ripe = said.contains("it would be ripe ") || said.contains("nor two days later");
+    assert!(ripe, "{said}");
     assert!(
         conflict.stand.is_some() || conflict.yeast.is_some(),
         "{said}"

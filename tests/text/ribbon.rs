@@ -23,7 +23,7 @@ fn each_midnight_has_its_hour_and_each_ribbon_with_a_night_its_words() {
             let nights = ribbon.nights.iter().filter(|(_, wide)| *wide > 0.0);
             assert_eq!(nights.count() == 0, ribbon.shortened.is_empty());
             for word in &ribbon.shortened {
-                assert_eq!(word.text, "night, shortened");
+                assert_eq!(word.text, "night, drawn shorter");
             }
             apart(&ribbon.hours, 5.0 * 7.0);
             apart(&ribbon.shortened, 16.0 * 7.0);

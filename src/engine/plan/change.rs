@@ -2,7 +2,7 @@
 
 use super::course::Course;
 use super::forwards::forwards;
-use super::search::search;
+use super::search::{Found, search};
 use crate::engine::quantity::{Instant, Minutes, minutes_of};
 
 /// Something that leaves nothing in the way. Steps are named by their place in the plan's list.
@@ -28,12 +28,15 @@ pub enum Change {
 /// How far earlier is looked, in quarters of an hour: a day.
 const EARLIER: i64 = 96;
 const QUARTER: i64 = 900;
+const MINUTE: i64 = 60;
 
 /// What solves everything that is in the way of the plan with its bread on the table at `table`.
 pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
     let mut all = Vec::new();
     let (later, found) = forwards(course, table);
-    if found.cost.hard == 0 && later > table {
+    // What reads the same by the clock is set already.
+    let reads_later = later.div_euclid(MINUTE) > table.div_euclid(MINUTE);
+    if found.cost.hard == 0 && reads_later {
         all.push(Change::TableLater(Instant::held(later)));
     }
     if let Some(earlier) = earlier(course, table) {
@@ -60,7 +63,26 @@ fn earlier(course: &Course, table: i64) -> Option<i64> {
     };
     let quarters = (1..=EARLIER).map(|count| table - count * QUARTER);
     let mut possible = quarters.take_while(|at| in_time(at));
-    possible.find(|at| search(course, *at).cost.hard == 0)
+    possible.find_map(|at| {
+        let found = search(course, at);
+        (found.cost.hard == 0).then(|| as_it_is_ready(course, at, &found))
+    })
+}
+
+/// The time at which the last step has lasted as long as it is wished to: bread that then lies ready
+/// is ready then. `table` where that is in the way of something.
+fn as_it_is_ready(course: &Course, table: i64, found: &Found) -> i64 {
+    let all = course.tasks.iter().zip(&found.slots).zip(&found.lasts);
+    let lies = all
+        .filter(|((task, slot), _)| task.began.is_none() && slot.ends == table)
+        .map(|((task, _), lasts)| (lasts - task.wished).max(0))
+        .min();
+    let ready = table - lies.unwrap_or(0);
+    if search(course, ready).cost.hard == 0 {
+        ready
+    } else {
+        table
+    }
 }
 
 /// Whether all is well once a step that gives may give by half as much again either way.

@@ -2,6 +2,7 @@
 
 use super::conditions::{Around, Done};
 use super::order::Plan;
+use super::step::StepKind;
 use crate::engine::quantity::seconds_of;
 
 /// One step in whole seconds.
@@ -16,6 +17,9 @@ pub(super) struct Task {
     pub(super) began: Option<i64>,
     pub(super) ended: Option<i64>,
 }
+
+/// Longer than any oven waits hot, s: a month.
+const WAITS_HOT: i64 = 30 * 86_400;
 
 /// When a step falls.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -38,8 +42,14 @@ impl Course {
         for (place, step) in plan.steps().iter().enumerate() {
             let done = around.done.iter().find(|done| done.step == place);
             let began = done.map(|done| done.began.seconds());
-            let most = seconds_of(step.lasts.most());
-            let least = seconds_of(step.lasts.least());
+            let mut most = seconds_of(step.lasts.most());
+            let mut least = seconds_of(step.lasts.least());
+            // An oven that heats up is hot in its own time, and then waits hot.
+            let heats = began.is_some() && step.at.work == StepKind::Preheat;
+            if heats {
+                least = seconds_of(step.lasts.wished());
+                most = least;
+            }
             let ended = done.and_then(|done| ended(done, began));
             // What is under way and does not give is over in its own time, and not before now.
             let by_itself = began.filter(|_| least == most).map(|began| {
@@ -49,7 +59,7 @@ impl Course {
             tasks.push(Task {
                 least,
                 wished: seconds_of(step.lasts.wished()),
-                most,
+                most: if heats { WAITS_HOT } else { most },
                 hands: seconds_of(step.hands),
                 inputs: step.after.clone(),
                 began,

@@ -5,6 +5,9 @@ use crate::engine::quantity::Minutes;
 /// Why there is no plan.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
 pub enum PlanError {
+    /// There is no dough to make.
+    #[error("no dough")]
+    NoDough,
     /// There is no step in it.
     #[error("no step")]
     NoSteps,

@@ -84,6 +84,18 @@ fn try_lengths(course: &Course, table: i64, place: usize, best: &mut Found) {
     }
 }
 
+/// When what is under way, gives, and is waited for may be over: at its least, and at its most.
+fn limits_under_way<'c>(course: &'c Course, task: &'c Task) -> impl Iterator<Item = i64> + 'c {
+    let inputs = task.inputs.iter().filter_map(|input| {
+        let before = course.tasks.get(*input)?;
+        let began = before.began.filter(|_| before.ended.is_none())?;
+        let least = began.saturating_add(before.least);
+        let soonest = course.now.map_or(least, |now| now.max(least));
+        Some([soonest, began.saturating_add(before.most)])
+    });
+    inputs.flatten()
+}
+
 /// The lengths worth trying: limits, wish, and each at which some work that moves with the step
 /// just misses sleep, other work, or what has been done.
 fn lengths(course: &Course, place: usize, now: &Found) -> Vec<i64> {
@@ -100,6 +112,7 @@ fn lengths(course: &Course, place: usize, now: &Found) -> Vec<i64> {
         }
         let (from, until) = at_work(mover, *slot);
         longer_by.push(from - course.earliest(mover, &now.slots));
+        longer_by.extend(limits_under_way(course, mover).map(|limit| from - limit));
         if mover.hands == 0 {
             continue;
         }

@@ -99,8 +99,8 @@ impl Asked<'_> {
 
     fn of_the_dough(&self) -> Option<BenchStep> {
         let sheet = self.input.sheet;
-        let dough = self.results.run.dough;
         if self.at.work == StepKind::Mix {
+            let dough = self.input.planned_dough(&self.results.run);
             let steps = self.results.plan.steps();
             let minutes = sheet.heat.mixing;
             return Some(BenchStep::Mix {
@@ -113,6 +113,7 @@ impl Asked<'_> {
             });
         }
         if self.at.work == StepKind::ButterIn {
+            let dough = self.input.planned_dough(&self.results.run);
             return Some(BenchStep::ButterIn { dough });
         }
         let rises = [StepKind::Bulk, StepKind::Proof, StepKind::LaterProof];

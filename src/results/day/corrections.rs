@@ -4,7 +4,7 @@ use super::day_results::DayResults;
 use super::input::DayInput;
 use super::rise_correction::{RiseDeviation, rise_deviation};
 use super::which_rise::WhichRise;
-use crate::engine::plan::{Conflict, StepAt};
+use crate::engine::plan::{Conflict, Step, StepAt, StepKind};
 use crate::engine::quantity::{Instant, Minutes, Temperature};
 use crate::sheet::Moment;
 use crate::sheet::day::{Bench, PlanSnapshot};
@@ -88,7 +88,11 @@ pub fn step_corrections(input: &DayInput, results: &DayResults, step: StepAt) ->
         return StepCorrections::default();
     };
     let which = WhichRise::of_step(step.work);
-    let durations = duration_changes(results, bench);
+    let rise = which.and_then(|which| rise_deviation(input, results, which));
+    let mut durations = duration_changes(results, bench);
+    let ready = ready(results, bench, !durations.is_empty());
+    // How long the rise takes is told with what deviates about it.
+    durations.retain(|change| rise.is_none_or(|rise| rise.which.step() != change.step));
     let measured = bench
         .bake
         .noted
@@ -96,10 +100,10 @@ pub fn step_corrections(input: &DayInput, results: &DayResults, step: StepAt) ->
         .filter(|_| which == Some(WhichRise::Bulk));
     StepCorrections {
         start: start(results, bench, step),
-        ready: ready(results, bench, !durations.is_empty()),
+        ready,
         durations,
         dough: measured.map(|measured| (input.planned_run().dough, measured)),
-        rise: which.and_then(|which| rise_deviation(input, results, which)),
+        rise,
     }
 }
 
@@ -121,49 +125,53 @@ pub(super) fn deviation(planned: Instant, now: Instant) -> Option<StartDeviation
     (by.minutes() >= SAME_TIME).then_some(StartDeviation { planned, by, late })
 }
 
-/// Returns the steps that are not over and now last longer or shorter than planned, in minutes.
+/// Returns the steps that are not over and now last longer or shorter than planned, in minutes. Bread
+/// that is cool and waits to be cut is no step that lasts longer.
 #[must_use]
 pub fn duration_changes(results: &DayResults, bench: &Bench) -> Vec<DurationChange> {
     let found = results.steps().filter_map(|(step, timed)| {
-        let planned = bench.planned(step.at)?.lasts;
-        let off = (planned.minutes() - timed.lasts.minutes()).abs();
+        let planned = as_it_cools(step, bench.planned(step.at)?.lasts);
+        let now = as_it_cools(step, timed.lasts);
+        let off = (planned.minutes() - now.minutes()).abs();
         let changed = !bench.bake.is_over(step.at) && off >= SAME_DURATION;
         changed.then_some(DurationChange {
             step: step.at,
             planned,
-            now: timed.lasts,
+            now,
             fills_time: step.lasts.is_flexible(),
         })
     });
     found.collect()
 }
 
+/// How long a step lasts without the wait of bread that is cool.
+fn as_it_cools(step: &Step, lasts: Minutes) -> Minutes {
+    let cool = step.lasts.wished();
+    if step.at.work == StepKind::Cool && lasts > cool {
+        cool
+    } else {
+        lasts
+    }
+}
+
+/// When the bread was to be ready to cut as the bake began.
+fn planned_ready(results: &DayResults, bench: &Bench) -> Option<Instant> {
+    let ends = bench.planned.iter().map(|one| {
+        let step = results.find(one.step).map(|(step, _)| step);
+        let lasts = step.map_or(one.lasts, |step| as_it_cools(step, one.lasts));
+        one.begins.instant().later(lasts)
+    });
+    ends.max()
+}
+
 fn ready(results: &DayResults, bench: &Bench, any_changed: bool) -> Option<ReadyTime> {
-    let planned = bench.planned_table()?;
-    let now = results.solved.table;
+    let planned = planned_ready(results, bench)?;
+    let now = results.ready_to_cut();
     if deviation(planned, now).is_some() {
         return Some(ReadyTime::Moved { planned, now });
     }
     let is_on_time = any_changed && results.solved.conflicts.is_empty();
     is_on_time.then_some(ReadyTime::OnTime(planned))
-}
-
-/// A conflict by less than this is no more than a late hand, min. Common practice.
-const GRAVE: f64 = 5.0;
-
-/// Whether a plan under way has a conflict that is more than a late hand.
-#[must_use]
-pub fn is_in_trouble(results: &DayResults) -> bool {
-    results
-        .solved
-        .conflicts
-        .iter()
-        .any(|conflict| match conflict {
-            Conflict::AtNight { .. } => true,
-            Conflict::TooLate { by, .. }
-            | Conflict::Waits { by, .. }
-            | Conflict::HandsFull { by, .. } => by.minutes() >= GRAVE,
-        })
 }
 
 /// By how much a step that is under way at the bench, or done, is too late for the time the bread is

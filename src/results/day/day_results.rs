@@ -12,7 +12,7 @@ use super::rises::{RiseInput, Rises, dough_rises};
 use crate::engine::plan::{
     Aim, Around, Conflict, Plan, PlanError, Solved, Span, Step, StepAt, Timed,
 };
-use crate::engine::quantity::{Instant, Minutes, Temperature};
+use crate::engine::quantity::{Instant, Mass, Minutes, Temperature};
 use crate::results::heat::expected_bake;
 use crate::results::run::{DoughBasis, Run};
 
@@ -29,8 +29,11 @@ pub struct DayResults {
     pub aim: Aim,
     /// What the plan is solved around: nights, now, what is done, hands.
     pub around: Around,
-    /// The times of the steps.
+    /// The times of the steps, with what is in conflict by five minutes or more.
     pub solved: Solved,
+    /// Whether the bread is ready sooner than the time the bake began with, since the dough cannot wait
+    /// for it.
+    pub gives_way: bool,
     /// When the bread is ready, with its range; `None` where that is too late already.
     pub ready: Option<ReadyRange>,
     /// The night into which the bread may still bake; `None` where it is out before.
@@ -78,7 +81,7 @@ pub struct DayResults {
 /// ```
 ///
 /// # Errors
-/// [`PlanError::NoSuchRange`] where the least time in the fridge is more than the most;
+/// [`PlanError::NoDough`] where the formula's dough weighs nothing; [`PlanError::NoSuchRange`] where the least time in the fridge is more than the most;
 /// [`PlanError::NoSteps`] where every step is left out; [`PlanError::TooManySteps`] for very many
 /// parts or loads.
 pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
@@ -90,6 +93,9 @@ pub fn of(input: &DayInput) -> Result<DayResults, PlanError> {
 /// # Errors
 /// Those of [`of`].
 pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
+    if input.sheet.formula.dough() <= Mass::ZERO {
+        return Err(PlanError::NoDough);
+    }
     let (run, planned) = follow(input, run)?;
     let run = in_plan(run, input, &planned);
     let Planned {
@@ -97,6 +103,7 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
         aim,
         around,
         solved,
+        gives_way,
         ..
     } = planned;
     let ready = ready(input, &run, &plan, &solved);
@@ -120,6 +127,7 @@ pub fn of_run(input: &DayInput, run: Run) -> Result<DayResults, PlanError> {
         aim,
         around,
         solved,
+        gives_way,
     })
 }
 

@@ -2,6 +2,8 @@
 //! preferment is as warm as its real time in the fridge leaves it, and as ripe.
 
 use super::around::around;
+use super::gives_way::as_soon_as_it_can_be;
+use super::grave::keep_grave;
 use super::input::DayInput;
 use super::plan_times::plan_times;
 use super::preferment::preferment_rise;
@@ -21,6 +23,8 @@ pub(super) struct Planned {
     pub(super) around: Around,
     /// When each step is.
     pub(super) solved: Solved,
+    /// Whether the time the bake began with has given way.
+    pub(super) gives_way: bool,
     /// How long it has each paste and preferment where.
     times: PlanTimes,
 }
@@ -64,7 +68,16 @@ fn plan(input: &DayInput, run: &Run) -> Result<Planned, PlanError> {
     }
     let aim = target(input);
     let around = around(input, &plan, aim);
-    let solved = solve(&plan, aim, &around);
+    let kept = solve(&plan, aim, &around);
+    let soon = as_soon_as_it_can_be(input, &plan, (aim, &around), &kept);
+    let gives_way = soon.is_some();
+    let mut solved = soon.unwrap_or(kept);
+    let aim = if gives_way {
+        Aim::Table(solved.table)
+    } else {
+        aim
+    };
+    keep_grave(&mut solved, &around);
     let lasts = |at| Some(solved.steps.get(plan.place(at)?)?.lasts);
     Ok(Planned {
         times: plan_times(&sheet.formula, lasts),
@@ -72,6 +85,7 @@ fn plan(input: &DayInput, run: &Run) -> Result<Planned, PlanError> {
         aim,
         around,
         solved,
+        gives_way,
     })
 }
 

@@ -23,6 +23,8 @@ mod critical_path;
 mod day_results;
 mod doughs;
 mod fresh_paste;
+mod gives_way;
+mod grave;
 mod in_plan;
 mod input;
 mod kitchen_observations;
@@ -65,7 +67,7 @@ pub use bench_summary::{SummaryFigure, SummaryRow, as_expected, bake_summary, no
 pub use core_found::{Underbaked, underbaked};
 pub use corrections::{
     DurationChange, ReadyTime, StartDeviation, StepCorrections, duration_changes, is_asleep,
-    is_in_trouble, late_under_way, plan_snapshot, step_corrections,
+    late_under_way, plan_snapshot, step_corrections,
 };
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};

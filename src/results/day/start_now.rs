@@ -4,11 +4,11 @@ use super::bench_progress::begin;
 use super::corrections::{DurationChange, deviation};
 use super::day_results::{DayResults, of};
 use super::input::DayInput;
-use crate::engine::plan::{StepAt, StepKind};
+use crate::engine::plan::{Conflict, StepAt, StepKind};
 use crate::engine::quantity::{Instant, Minutes};
 
 /// The plan with a step that begins at once, beside the plan as it is.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct StartNow {
     /// When the bread is then ready to cut, most likely.
     pub ready: Instant,
@@ -16,8 +16,10 @@ pub struct StartNow {
     pub moved: Moved,
     /// The step that then lasts much longer than in the plan as it is.
     pub longer: Option<DurationChange>,
-    /// Whether more is then in conflict than in the plan as it is.
-    pub conflicts: bool,
+    /// How long the oven then stands hot before the bread goes in, where that is long.
+    pub hot: Option<Minutes>,
+    /// What is then in conflict and is not in the plan as it is, one of each kind, the gravest first.
+    pub conflicts: Vec<Conflict>,
 }
 
 /// By how much the bread is ready at another time.
@@ -55,8 +57,44 @@ pub fn start_now(input: &DayInput, results: &DayResults, step: StepAt) -> Option
         ready,
         moved,
         longer: longer(results, &then),
-        conflicts: then.solved.conflicts.len() > results.solved.conflicts.len(),
+        hot: hot(&then, step),
+        conflicts: new_conflicts(results, &then),
     })
+}
+
+/// How long the oven stands hot before the bake begins; `None` where that is not long, or where
+/// another step begins.
+fn hot(then: &DayResults, step: StepAt) -> Option<Minutes> {
+    let place = then.plan.place(step)?;
+    let (_, heated) = then
+        .step(place)
+        .filter(|_| step.work == StepKind::Preheat)?;
+    let waits_for_it = then.steps().filter(|(one, _)| one.after.contains(&place));
+    let bakes = waits_for_it.map(|(_, timed)| timed.begins).min()?;
+    let stands = bakes.since(heated.ends);
+    (stands.minutes() >= MUCH_LONGER).then_some(stands)
+}
+
+/// What is in conflict in the one plan and not in the other, one of each kind, the gravest first.
+fn new_conflicts(results: &DayResults, then: &DayResults) -> Vec<Conflict> {
+    let had = &results.solved.conflicts;
+    let conflicts = then.solved.conflicts.iter().copied();
+    let mut new: Vec<Conflict> = conflicts
+        .filter(|one| !had.iter().any(|other| is_about(one) == is_about(other)))
+        .collect();
+    new.sort_by_key(|one| is_about(one).0);
+    new.dedup_by_key(|one| is_about(one).0);
+    new
+}
+
+/// The gravity of a conflict, and the step it is about.
+const fn is_about(conflict: &Conflict) -> (u8, usize) {
+    match conflict {
+        Conflict::TooLate { step, .. } => (0, *step),
+        Conflict::Waits { step, .. } => (1, *step),
+        Conflict::AtNight { step, .. } => (2, *step),
+        Conflict::HandsFull { step, .. } => (3, *step),
+    }
 }
 
 /// The step that is lengthened most, of those that are lengthened much. Bread that lies ready for longer

@@ -246,8 +246,11 @@ pub fn day_ribbon(results: &DayResults, zone: &Zone, options: FormatOptions) -> 
     tr!(
         "The work begins {first} and the bread is ready {second}, {third} later. {fourth} of that is work; the longest wait is {fifth}.",
         first = format::day_and_clock(solved.begins, zone),
-        second = format::day_and_clock(solved.table, zone),
-        third = minutes(format::between_clocks(solved.begins, solved.table)),
+        second = format::day_and_clock(results.ready_to_cut(), zone),
+        third = minutes(format::between_clocks(
+            solved.begins,
+            results.ready_to_cut()
+        )),
         fourth = minutes(results.hands),
         fifth = minutes(results.longest_wait)
     )

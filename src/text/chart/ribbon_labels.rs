@@ -13,7 +13,7 @@ const TYPE: f64 = 12.0;
 
 /// The words below each night that have room beside those before, all of them within the picture.
 pub(super) fn shortened(nights: &[(f64, f64)]) -> Vec<Tick> {
-    let words = tr!("night, shortened");
+    let words = tr!("night, drawn shorter");
     let wide = text_width(words, TYPE);
     let mut free = 0.0;
     let mut found = Vec::new();

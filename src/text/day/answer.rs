@@ -2,7 +2,8 @@
 
 use crate::engine::learn::Learnt;
 use crate::engine::numerics::saturating_u32;
-use crate::results::day::{DayResults, WhichRise, steps_counted};
+use crate::engine::rise::{ReferenceBasis, ReferenceRise, Stated};
+use crate::results::day::{DayResults, ReferenceRises, WhichRise, steps_counted};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{DaySettings, Log};
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -15,7 +16,7 @@ use super::log::baked_or_begun;
 pub fn when_answer(results: &DayResults, zone: &Zone) -> String {
     tr!(
         "Ready {table}; start {start}",
-        table = format::day_and_clock(results.solved.table, zone),
+        table = format::day_and_clock(results.ready_to_cut(), zone),
         start = format::day_and_clock(results.solved.begins, zone)
     )
 }
@@ -34,7 +35,7 @@ pub fn start_label(results: &DayResults, zone: &Zone) -> String {
 pub fn table_label(results: &DayResults, zone: &Zone) -> String {
     tr!(
         "Ready {day}",
-        day = format::weekday(results.solved.table, zone)
+        day = format::weekday(results.ready_to_cut(), zone)
     )
 }
 
@@ -79,17 +80,42 @@ pub fn rise_answer(results: &DayResults, options: FormatOptions) -> String {
     )
 }
 
-/// The known rises: "bulk 60 min at 26 °C, proof 60 min at 28 °C".
+/// The rises that a day is worked out from: "bulk 60 min at 26 °C, proof 60 min at 28 °C"; by bakes
+/// where these have taught another.
 #[must_use]
-pub fn known_answer(settings: &DaySettings, options: FormatOptions) -> String {
+pub fn known_answer(
+    settings: &DaySettings,
+    references: Option<&ReferenceRises>,
+    options: FormatOptions,
+) -> String {
+    let known = |stated: &Stated, used: Option<&ReferenceRise>| {
+        let taught = used.filter(|used| is_taught(used));
+        let (time, at) = taught.map_or((stated.time, stated.at), |used| (used.time, used.at));
+        let time = format::minutes(time, options);
+        let warm = format::temperature(at, options);
+        if taught.is_some() {
+            tr!("{time} at {warm} by your bakes", time = time, warm = warm)
+        } else {
+            tr!("{time} at {warm}", time = time, warm = warm)
+        }
+    };
     let rises = &settings.rises;
     tr!(
-        "bulk {bulk} at {warm}, proof {proof} at {warmer}",
-        bulk = format::minutes(rises.bulk.time, options),
-        warm = format::temperature(rises.bulk.at, options),
-        proof = format::minutes(rises.proof.time, options),
-        warmer = format::temperature(rises.proof.at, options)
+        "bulk {bulk}, proof {proof}",
+        bulk = known(&rises.bulk, references.map(|known| &known.bulk)),
+        proof = known(&rises.proof, references.map(|known| &known.proof))
     )
+}
+
+/// That bakes have taught other rises than the formula says; `None` where they have not.
+#[must_use]
+pub fn taught_rises(references: &ReferenceRises) -> Option<&'static str> {
+    let any = is_taught(&references.bulk) || is_taught(&references.proof);
+    any.then(|| tr!("Your bakes have taught other times: these are used, not the ones below."))
+}
+
+fn is_taught(used: &ReferenceRise) -> bool {
+    matches!(used.basis, ReferenceBasis::Bakes(_))
 }
 
 /// The log: how many bakes, and when the last one was.

@@ -2,6 +2,7 @@
 
 use super::rise::rise_takes;
 use crate::engine::formula::Formula;
+use crate::engine::plan::StepKind;
 use crate::engine::quantity::{Minutes, Temperature, TemperatureChange};
 use crate::results::day::{Addition, TimerState, WeighingDifference, WeighingEffect, timer_state};
 use crate::sheet::Moment;
@@ -31,6 +32,37 @@ fn countdown(left: Minutes, options: FormatOptions) -> String {
     let minutes = libm::floor(seconds / 60.0);
     let over = seconds - minutes * 60.0;
     format!("{minutes:.0}:{over:02.0}")
+}
+
+/// The button that says a step is done; of what is only set going, what it then does.
+#[must_use]
+pub fn done(kind: StepKind) -> &'static str {
+    match kind {
+        StepKind::CoolPaste | StepKind::Cool => tr!("It is cooling"),
+        StepKind::ChillPaste | StepKind::ChillPreferment => tr!("It is in the fridge"),
+        StepKind::WarmUp => tr!("It is out of the fridge"),
+        StepKind::Preheat => tr!("The oven is on"),
+        StepKind::Bake | StepKind::LaterBake => tr!("It is baking"),
+        StepKind::Scald
+        | StepKind::MixPreferment
+        | StepKind::StandPreferment
+        | StepKind::Mix
+        | StepKind::ButterIn
+        | StepKind::Bulk
+        | StepKind::Divide
+        | StepKind::Round
+        | StepKind::Rest
+        | StepKind::Shape
+        | StepKind::Tin
+        | StepKind::Proof
+        | StepKind::Melt
+        | StepKind::Drizzle
+        | StepKind::Brush
+        | StepKind::Own
+        | StepKind::LaterDough
+        | StepKind::LaterProof
+        | StepKind::Refill => tr!("Done"),
+    }
 }
 
 /// What the masses that were weighed do to the dough; empty where they do nothing.

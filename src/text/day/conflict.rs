@@ -99,6 +99,16 @@ pub fn paste_cure(conflict: &PasteConflict, options: FormatOptions) -> Option<St
     }
 }
 
+/// Above so many changes, each of which solves all of it.
+#[must_use]
+pub fn what_solves(changes: usize) -> &'static str {
+    if changes == 1 {
+        tr!("This solves it")
+    } else {
+        tr!("Any one of these solves it")
+    }
+}
+
 /// What solves all of it, as something to do.
 #[must_use]
 pub fn change(

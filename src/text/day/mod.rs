@@ -27,10 +27,10 @@ mod step;
 pub use adjustment::{adjustment, bedtime};
 pub use answer::{
     fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, start_label, steps_answer,
-    table_label, when_answer,
+    table_label, taught_rises, when_answer,
 };
 pub use before_mixing::before_mixing;
-pub use bench::{addition, dough_deviation, timer, weighing_effect};
+pub use bench::{addition, done, dough_deviation, timer, weighing_effect};
 pub use bench_lasting::{listed_sentence, numbered_steps, running_sentence};
 pub use bench_step::{bench_meanwhile, bench_note, bench_sentence};
 pub use bench_wait::{
@@ -38,7 +38,7 @@ pub use bench_wait::{
     summary_name, underbaked,
 };
 pub use calendar::calendar_events;
-pub use conflict::{change, conflict, paste_conflict, paste_cure, ready_later};
+pub use conflict::{change, conflict, paste_conflict, paste_cure, ready_later, what_solves};
 pub use corrections::{
     duration_changes, found_warmth, ice_for, part_warmth, ready_change, rise_deviation, rise_place,
     start_deviation, wait_for,

@@ -76,7 +76,7 @@ fn ripe_or_over(name: &str, out: &str, ripe: (bool, Option<String>)) -> String {
 fn under(name: &str, out: &str, from: Option<String>) -> String {
     match from {
         Some(from) => tr!(
-            "{name} is not ripe yet when it leaves the fridge, {out}; left there, it would be {from}.",
+            "{name} is not ripe yet when it leaves the fridge, {out}; left there, it would be ripe {from}.",
             name = name,
             out = out,
             from = from

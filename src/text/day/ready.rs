@@ -14,8 +14,10 @@ use crate::text::{format, format_options::FormatOptions, name, tr};
 pub fn ready(results: &DayResults, zone: &Zone, options: FormatOptions) -> Option<String> {
     let range = ready_between(results, zone)?;
     let ready = results.ready.as_ref()?;
+    let is_set = !results.gives_way;
     let margin = ready
         .margin(results.aim)
+        .filter(|_| is_set)
         .map(|margin| ready_margin(margin, options));
     Some(match margin {
         Some(margin) if !margin.is_empty() => format!("{range} {margin}"),

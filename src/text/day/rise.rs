@@ -63,6 +63,18 @@ pub fn rise_difference(risen: &Risen, here: Temperature, options: FormatOptions)
         return due;
     };
     let times = |factor: Factor| format::plain(factor.number(), 2, options.numbers);
+    if matches!(risen.asked.anchor.basis, ReferenceBasis::Bakes(_)) {
+        return tr!(
+            "{known} (by your bakes, at {at}) × {dough} for what is in this dough × {warmth} for its \
+             warmth, with {here} around it = {due}.",
+            known = format::minutes(factors.known, options),
+            at = format::temperature(risen.asked.anchor.at, options),
+            dough = times(factors.dough),
+            warmth = times(factors.warmth),
+            here = format::temperature(here, options),
+            due = due
+        );
+    }
     tr!(
         "{known} (known, at {at}) × {dough} for what is in this dough × {warmth} for its warmth, with \
          {here} around it = {due}.",

@@ -1,8 +1,9 @@
 //! What becomes of the bread when a step begins before it is due, in sentences.
 
+use super::conflict::{conflict, ready_later};
 use super::corrections::duration_change;
 use crate::engine::formula::Formula;
-use crate::engine::plan::Plan;
+use crate::engine::plan::{Conflict, Plan};
 use crate::results::day::{Moved, StartNow};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, tr};
@@ -35,8 +36,18 @@ pub fn start_now(
     }];
     let longer = then.longer.as_ref();
     wording.extend(longer.map(|change| duration_change(change, plan, formula, options)));
-    if then.conflicts {
-        wording.push(tr!("Then something is in conflict: see the plan.").to_owned());
-    }
+    wording.extend(then.hot.map(|hot| {
+        tr!(
+            "The oven is then hot {time} before the bread goes in.",
+            time = format::minutes(hot, options)
+        )
+    }));
+    let conflicts = then.conflicts.iter();
+    wording.extend(conflicts.map(|one| match one {
+        Conflict::TooLate { by, .. } => ready_later(*by, options),
+        Conflict::Waits { .. } | Conflict::AtNight { .. } | Conflict::HandsFull { .. } => {
+            conflict(one, plan, formula, zone, options)
+        }
+    }));
     wording.join(" ")
 }

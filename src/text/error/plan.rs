@@ -8,6 +8,10 @@ use crate::text::{format, format_options::FormatOptions, tr};
 impl ErrorText for PlanError {
     fn sentence(&self, options: FormatOptions) -> String {
         match self {
+            Self::NoDough => {
+                tr!("There is nothing to bake yet. Enter the ingredients of the dough in Formula.")
+                    .to_owned()
+            }
             Self::NoSteps => tr!("Every step has been left out. Restore one.").to_owned(),
             Self::TooManySteps { most } => tr!(
                 "There are more than {value} steps. Leave some out.",

@@ -7,6 +7,10 @@ import { AppPage, drawn } from './app_page.mjs';
 const FRIDAY = new Date('2026-03-27T17:00:00Z');
 const LONDON = { timezoneId: 'Europe/London', locale: 'en-GB' };
 
+/// What the button of a step says, and that of a step that is waited for.
+const DONE = /^(Done|It is (cooling|in the fridge|out of the fridge|baking)|The oven is on)$/;
+const GOES_ON = new RegExp(`${DONE.source}|^Start it now$`);
+
 /// Opens the place on that Friday, in London.
 export async function onFriday(session, screen = 'phone', more = {}) {
   const visit = await session.open(screen, { ...LONDON, ...more });
@@ -68,9 +72,14 @@ export class DayPage {
     return this.bench.getByRole('heading', { level: 2 }).innerText();
   }
 
+  /// The button that says a step is done, or is set going.
+  get done() {
+    return this.page.locator('.bench-buttons').getByRole('button', { name: DONE });
+  }
+
   /// Does what the bench shows; begins at once what is not due yet.
   async next() {
-    await this.page.getByRole('button', { name: /^(Done|Start it now)$/ }).click();
+    await this.page.locator('.bench-buttons').getByRole('button', { name: GOES_ON }).click();
     await drawn(this.page);
   }
 

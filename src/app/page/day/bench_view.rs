@@ -100,7 +100,7 @@ pub fn BenchView() -> impl IntoView {
     let is_first = Signal::derive(move || screen.get().previous.is_none());
     let goes_on = Signal::derive(move || {
         match shown.get() {
-            Shown::Step(_) => tr!("Done"),
+            Shown::Step(step) => day_text::done(step.work),
             Shown::Wait(..) => tr!("Start it now"),
             Shown::End => tr!("Finish and save to the log"),
         }

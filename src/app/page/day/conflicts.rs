@@ -6,7 +6,7 @@ use super::results::Day;
 use crate::app::part::Button;
 use crate::app::state::{after_frame, memo};
 use crate::engine::plan::{Change, Edit};
-use crate::results::day::{ConflictedPlan, is_in_trouble, late_under_way};
+use crate::results::day::{ConflictedPlan, late_under_way};
 use crate::sheet::Moment;
 use crate::sheet::day::Target;
 use crate::text::{day as day_text, tr};
@@ -14,7 +14,7 @@ use crate::text::{day as day_text, tr};
 /// The conflicts, and the changes that solve them.
 #[component]
 pub fn Conflicts(
-    /// Whether only what is more than a late hand is told.
+    /// Whether a bake is under way here.
     #[prop(optional)]
     at_bench: bool,
 ) -> impl IntoView {
@@ -26,9 +26,6 @@ pub fn Conflicts(
         }
         let formula = day.state.with(|sheet| sheet.formula.clone());
         let found = day.read(|results| {
-            if at_bench && !is_in_trouble(results) {
-                return Default::default();
-            }
             // A step that has begun is never told to begin at another time.
             let bench = day.own_bench.get().filter(|_| at_bench);
             let (plan, solved) = (&results.plan, &results.solved);
@@ -61,7 +58,7 @@ pub fn Conflicts(
                 .map(|wording| view! { <li>{wording}</li> });
             let solves = (!changes.is_empty()).then(|| {
                 view! {
-                    <h3>{tr!("Any one of these solves it")}</h3>
+                    <h3>{day_text::what_solves(changes.len())}</h3>
                     <ul class="ways">{changes.into_iter().map(button).collect_view()}</ul>
                 }
             });

@@ -24,7 +24,7 @@ pub fn DayKeys() -> impl IntoView {
     view! {
         <PlanFigure label=|results, zone| day_text::start_label(results, zone) saved select=|results, zone, _| format::clock_at(results.solved.begins, zone) working=day_text::path_working />
         <PlanFigure label=|_, _| tr!("Bulk rise").to_owned() saved select=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
-        <PlanFigure label=|results, zone| day_text::table_label(results, zone) saved select=|results, zone, _| format::clock_at(results.solved.table, zone) working=day_text::table_working />
+        <PlanFigure label=|results, zone| day_text::table_label(results, zone) saved select=|results, zone, _| format::clock_at(results.ready_to_cut(), zone) working=day_text::table_working />
     }
 }
 

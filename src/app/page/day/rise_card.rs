@@ -79,11 +79,17 @@ pub fn KnownRises() -> impl IntoView {
     let day = Day::from_context();
     let answer = memo(move || {
         let options = day.state.options.get();
+        let references = day.read(|results| results.run.references);
         day.settings
-            .with(|settings| day_text::known_answer(settings, options))
+            .with(|settings| day_text::known_answer(settings, references.as_ref(), options))
+    });
+    let taught = memo(move || {
+        let taught = day.read(|results| day_text::taught_rises(&results.run.references));
+        taught.flatten()
     });
     view! {
         <AnswerRow title=tr!("Known rises") answer>
+            {move || taught.get().map(|wording| view! { <p class="body quiet">{wording}</p> })}
             <div class="body boxes">
                 {RISES.map(|field| view! { <FieldBox field /> })}
             </div>

@@ -1,0 +1,67 @@
+//! A bake that begins before its time: what the bench says of the bread, one time of it everywhere, and no live start without a dough.
+
+import assert from 'node:assert/strict';
+import { plain } from './pages/batch.mjs';
+import { onFriday } from './pages/day.mjs';
+import { Formula } from './pages/formula.mjs';
+import { Shelf } from './pages/shelf.mjs';
+import { counts, reads, until } from './pages/app_page.mjs';
+import { test } from './registry.mjs';
+
+/// Saturday at nine, with a loaf that has no night: the plan is for Sunday at four.
+async function onSaturday(session) {
+  const { page, day } = await onFriday(session);
+  const formula = new Formula(page);
+  await formula.go('Formula');
+  await (await new Shelf(formula).open()).pick('Toast loaf for the class');
+  await page.clock.fastForward('16:00:00');
+  await day.open();
+  await until(async () => (await day.keys())['Ready Sun']?.value, (at) => at === '16:00', 'it is for Sunday');
+  return { page, day };
+}
+
+test('a loaf without a night, begun now: ready as soon as it can be, told before and the same everywhere', async (session) => {
+  const { page, day } = await onSaturday(session);
+  await day.start();
+  await reads(day.bench, /Nothing to do until Sun \d+:\d\d/);
+  await reads(day.bench, /Started now, the bread is ready Sat 1\d:\d\d, \d+ h.* earlier\./);
+  assert.doesNotMatch(await day.bench.innerText(), /see the plan/);
+  await day.next();
+  for (let steps = 0; steps < 6 && !/^Nothing to do/.test(await day.at()); steps += 1) {
+    await page.clock.fastForward('10:00');
+    await day.next();
+  }
+  assert.match(await day.at(), /^Nothing to do until 1[01]:\d\d$/, 'the dough is divided when it has risen');
+  const said = plain(await day.bench.innerText());
+  assert.doesNotMatch(said, /Conflicts|too long|while you sleep/);
+  const [, ready] = /Ready to cut Sat (\d+:\d\d)/.exec(said);
+  assert.match(said, new RegExp(`The bread can be cut Sat ${ready} instead of Sun 16:00`));
+  await day.leave();
+  assert.equal((await day.keys())['Ready Sat'].value, ready);
+  await reads(page.getByRole('region', { name: 'Two days' }), new RegExp(`Ready to cut Sat ${ready}`));
+  await reads(page.getByRole('region', { name: 'When', exact: true }), new RegExp(`Ready Sat ${ready}`));
+});
+
+test('what the dough should be stays what was planned, whatever is measured', async (session) => {
+  const { page, day } = await onSaturday(session);
+  await day.start();
+  await day.goTo('Work the butter in');
+  const should = async () => /The dough should be at [^.]*\d/.exec(plain(await day.bench.innerText()))?.[0];
+  const before = await should();
+  assert.ok(before);
+  await page.getByLabel(/^Dough temperature/).fill('27');
+  await reads(day.bench, /The dough is at 27.°C instead of/);
+  assert.equal(await should(), before);
+});
+
+test('a formula without a dough has no plan and no start at the bench', async (session) => {
+  const { page, day } = await onFriday(session);
+  const formula = new Formula(page);
+  await formula.go('Formula');
+  await new Shelf(formula).open();
+  await page.getByRole('dialog').getByRole('button', { name: 'New formula' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
+  await day.open();
+  await page.getByText('There is nothing to bake yet. Enter the ingredients of the dough in Formula.').first().waitFor();
+  await counts(page.getByRole('button', { name: 'Start at the bench' }), 0, 'nothing to start');
+});
