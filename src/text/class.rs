@@ -99,11 +99,20 @@ fn total(weights: &ClassWeights, options: FormatOptions) -> Vec<PartWeights> {
 /// Says where the class's loaf does not suit the tin.
 #[must_use]
 pub fn tin_difference((tin, loaf): (Mass, Mass), options: FormatOptions) -> String {
-    tr!(
-        "The tin takes {tin}, the class’s loaves have {loaf}.",
-        tin = format::mass(tin, options),
-        loaf = format::mass(loaf, options)
-    )
+    let (tin_takes, own) = (format::mass(tin, options), format::mass(loaf, options));
+    if loaf < tin {
+        tr!(
+            "The tin takes {tin}, the class’s loaves have {loaf}. Oven times are for loaves of {loaf} in smaller tins that suit them.",
+            tin = tin_takes,
+            loaf = own
+        )
+    } else {
+        tr!(
+            "The tin takes {tin}, the class’s loaves have {loaf}.",
+            tin = tin_takes,
+            loaf = own
+        )
+    }
 }
 
 /// What is weighed at one place; what another makes is left out.
