@@ -1,5 +1,6 @@
 //! The class in words: what each bench weighs, the total, bowls, and the oven's loads.
 
+use super::class_weighed::class_weighed;
 use crate::engine::batch::Rounded;
 use crate::engine::class::{BenchBatch, BowlNeed, Class, ClassError, OvenPlan};
 use crate::engine::quantity::Mass;
@@ -32,6 +33,8 @@ pub struct BenchView {
 pub struct ClassView {
     /// "13 students at 7 benches, 14 loaves, 6.02 kg of dough".
     pub title: String,
+    /// "4927 g is weighed for it: 109 g more, for what stays in bowls"; none where it is the same.
+    pub weighed: Option<String>,
     /// Kind of bench by kind of bench.
     pub benches: Vec<BenchView>,
     /// What the teacher makes in one bowl for all; none where each bench makes its own.
@@ -56,6 +59,7 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
     let benches = weights.class.benches.iter().zip(&weights.benches);
     Ok(ClassView {
         title: title(&weights.class, options),
+        weighed: class_weighed(weights, options),
         benches: benches
             .enumerate()
             .map(|(at, (bench, rounded))| BenchView {
@@ -188,14 +192,23 @@ fn bench_title(bench: &BenchBatch, options: FormatOptions) -> String {
     if bench.students == 0 {
         return tr!("The teacher’s bench, {loaves}", loaves = loaves);
     }
+    let students = counted(
+        bench.students.into(),
+        [tr!("student"), tr!("students")],
+        options,
+    );
+    let count = bench.count.get();
+    if count == 1 {
+        return tr!(
+            "One bench with {students}, {loaves}",
+            students = students,
+            loaves = loaves
+        );
+    }
     tr!(
-        "{first} with {second}, {loaves} each",
-        first = counted(bench.count.get(), [tr!("bench"), tr!("benches")], options),
-        second = counted(
-            bench.students.into(),
-            [tr!("student"), tr!("students")],
-            options
-        ),
+        "Each of {count} benches with {students}, {loaves}",
+        count = format::count(count, options),
+        students = students,
         loaves = loaves
     )
 }

@@ -226,7 +226,7 @@ fn cards(making: Making, content: ShareContent) -> Vec<BenchCard> {
 
 /// The teacher's card.
 pub fn teachers_card(state: AppState, content: ShareContent) -> Vec<Paged> {
-    let settings = WorkspaceStore::from_context().settings.get();
+    let settings = WorkspaceStore::from_context().class();
     let dated = Some(Dated::opened());
     let card = Making { state, dated }.of_teacher(&content.sheet(), &settings);
     card.map(Paged::Card).into_iter().collect()
@@ -236,7 +236,7 @@ pub fn teachers_card(state: AppState, content: ShareContent) -> Vec<Paged> {
 pub fn class_paper(state: AppState, content: ShareContent) -> Option<ClassSheet> {
     let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
     let sheet = content.sheet();
-    let settings = workspace.settings.get();
+    let settings = workspace.class();
     let class = results_of(state, &sheet, &settings);
     let view = text::class::view(&class, options).ok()?;
     let whole = content.class().is_some() && content.whole_class.get();
