@@ -45,6 +45,8 @@ pub struct ClassView {
     pub bowls: Vec<String>,
     /// "Load 1: loaves 1 to 5, in at 0 min, out at 30 min".
     pub loads: Vec<String>,
+    /// Why loads are smaller than the oven takes; none where they fill it.
+    pub evened: Option<String>,
     /// What to do where loads must wait.
     pub stagger: Option<Advice>,
 }
@@ -80,6 +82,7 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
         total: total(weights, options),
         bowls: bowls(weights, options),
         loads: loads(oven, options),
+        evened: evened(oven, options),
         stagger: stagger(oven, options),
     })
 }
@@ -249,6 +252,16 @@ fn loads(oven: &OvenPlan, options: FormatOptions) -> Vec<String> {
             )
         })
         .collect()
+}
+
+/// Loads that could hold more are evened out.
+fn evened(oven: &OvenPlan, options: FormatOptions) -> Option<String> {
+    oven.is_evened().then(|| {
+        tr!(
+            "{places} fit in at once; the loaves are shared out evenly, so that no load is nearly empty and all bake alike.",
+            places = format::count(oven.oven.places.get(), options)
+        )
+    })
 }
 
 fn stagger(oven: &OvenPlan, options: FormatOptions) -> Option<Advice> {

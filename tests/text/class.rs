@@ -52,6 +52,15 @@ fn a_class_is_listed_bench_by_bench_and_load_by_load() {
         assert_eq!(view.total.len(), sheet.formula.parts.len());
     }
     let view = text::class::view(&found, british()).unwrap();
+    // Fourteen loaves, six at a time, are 5, 5 and 4 (division with remainder); twelve fill two loads.
+    assert!(view.evened.clone().unwrap().starts_with("6 fit in at once"));
+    let full = ClassSettings {
+        students: NonZeroU16::new(12).unwrap(),
+        shown: 0,
+        ..settings
+    };
+    let full = batch::class::of(&sheet, &full, scales);
+    assert_eq!(text::class::view(&full, british()).unwrap().evened, None);
     assert_eq!(
         view.title,
         "13\u{A0}students at 7\u{A0}benches, 14\u{A0}loaves, 6300\u{A0}g of dough"

@@ -65,7 +65,7 @@ pub fn class_sheet(
     notes.extend(all.filter_map(takes));
     notes.extend(below_scale(view));
     notes.extend(view.bowls.iter().cloned());
-    notes.extend(view.loads.iter().cloned());
+    notes.extend(view.loads.iter().chain(&view.evened).cloned());
     notes.extend(view.stagger.iter().map(|advice| advice.to_do.to_string()));
     let mut paper = ClassSheet {
         title: sheet.name.clone(),

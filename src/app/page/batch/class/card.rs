@@ -179,5 +179,6 @@ fn Sheet(
         <ul class="plain">{items(view.bowls)}</ul>
         <h3>{tr!("Oven")}</h3>
         <ul class="plain">{items(view.loads)}</ul>
+        {view.evened.map(|says| view! { <p class="quiet">{says}</p> })}
     }
 }
