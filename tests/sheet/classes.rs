@@ -214,8 +214,8 @@ fn a_class_stores_whether_its_loaf_was_set() {
     let written = untouched.write().replace(r#","loaf_of_batch":true"#, "");
     assert_eq!(ClassSettings::read(&written), Ok(typed));
     // A formula of 371 g in a tin, shared and kept: a loaf of its class has 371 g.
-    let (_, mut sheet) = softcrumb::sheet::examples().remove(0);
-    let shared = softcrumb::engine::quantity::Mass::from_grams(371.0).unwrap();
+    let (_, mut sheet) = examples().remove(0);
+    let shared = Mass::from_grams(371.0).unwrap();
     sheet.batch.wanted = softcrumb::engine::batch::BatchTarget::Dough(shared);
     let own = softcrumb::results::batch::class_batch::with_own_loaf;
     assert!((own(&sheet, untouched).loaf.grams() - 371.0).abs() < 1e-6);

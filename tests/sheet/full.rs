@@ -230,7 +230,7 @@ pub(crate) fn kitchen(boils_by: BoilsBy) -> Kitchen {
             pocket: Some(grams(0.1)),
         },
         room: celsius(24.5),
-        flour: celsius(23.0),
+        flour: Some(celsius(23.0)),
         fridge: celsius(2.5),
         tap: celsius(12.5),
         boils_by,

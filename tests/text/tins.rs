@@ -162,7 +162,7 @@ fn one_piece_is_told_of_as_one() {
         bottom: side,
         deep: mm(110.0),
     };
-    sheet.batch.pieces = std::num::NonZeroU16::MIN;
+    sheet.batch.pieces = NonZeroU16::MIN;
     sheet.batch.tin = Some(TinUse::of(Tin::open(shape).unwrap()));
     let mass = softcrumb::engine::quantity::Mass::from_grams(371.0).unwrap();
     sheet.batch.wanted = BatchTarget::Dough(mass);
