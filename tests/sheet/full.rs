@@ -259,3 +259,11 @@ pub(crate) fn stormy() -> Kitchen {
         Pressure::from_hectopascals(987.25).unwrap(),
     ))
 }
+
+/// The usual kitchen as releases stored it that knew no flour as warm as the room.
+pub(crate) fn former_kitchen() -> Kitchen {
+    Kitchen {
+        flour: Some(celsius(20.0)),
+        ..Kitchen::default()
+    }
+}
