@@ -24,6 +24,7 @@ fn records_of_a_first_visit_open_as_usual() {
     let usual = Pantry::default();
     assert_eq!(opens(line(3), Pantry::read, Record::write), usual);
     let usual = ClassSettings::default();
+    let usual = usual.with_loaf(usual.loaf);
     assert_eq!(opens(line(4), ClassSettings::read, Record::write), usual);
     let usual = DaySettings::default();
     assert_eq!(opens(line(5), DaySettings::read, Record::write), usual);
