@@ -11,7 +11,7 @@ use crate::results::batch::allergens::AllergenResults;
 use crate::results::batch::nutrition::NutritionResults;
 use crate::results::batch::shopping::ShoppingResults;
 use crate::results::batch::tins::TinResults;
-use crate::results::batch::weighing::HardToWeigh;
+use crate::results::batch::weighing::{HardToWeigh, weighs_more as weighs_more_of};
 use crate::text::{chart::listed, format, format_options::FormatOptions, name, tr, weighing};
 
 /// How much is made: "930 g of dough, 10 × 91.9 g".
@@ -36,6 +36,29 @@ pub fn lost(scaled: &Scaled, options: FormatOptions) -> String {
         needed = mass(scaled.needed),
         share = format::share(scaled.losses.topping, options)
     )
+}
+
+/// Why the rows add up to more than the dough to mix, and fillings weigh more than in the formula;
+/// `None` where they do not.
+#[must_use]
+pub fn weighs_more(scaled: &Scaled, options: FormatOptions) -> Option<String> {
+    let more = weighs_more_of(scaled);
+    let mass = |mass| format::mass(mass, options);
+    let steam = more.steam.map(|steam| {
+        tr!(
+            "{weighed} of dough is weighed in, {steam} leaves as steam.",
+            weighed = mass(scaled.weighed_in),
+            steam = mass(steam)
+        )
+    });
+    let stays = more.stays.map(|stays| {
+        tr!(
+            "Filling and drizzle are more than in Formula: {share} stays in bag and bowl.",
+            share = format::share(stays, options)
+        )
+    });
+    let all: Vec<String> = steam.into_iter().chain(stays).collect();
+    (!all.is_empty()).then(|| all.join(" "))
 }
 
 /// Whether the scale shows every weight: "Steps of 1 g: too coarse for instant yeast".

@@ -1,5 +1,6 @@
 //! The class in words: what each bench weighs, the total, bowls, and the oven's loads.
 
+use super::class_weighed::class_weighed;
 use crate::engine::batch::Rounded;
 use crate::engine::class::{BenchBatch, BowlNeed, Class, ClassError, OvenPlan};
 use crate::engine::quantity::Mass;
@@ -32,6 +33,8 @@ pub struct BenchView {
 pub struct ClassView {
     /// "13 students at 7 benches, 14 loaves, 6.02 kg of dough".
     pub title: String,
+    /// "4927 g is weighed for it: 109 g more, for what stays in bowls"; none where it is the same.
+    pub weighed: Option<String>,
     /// Kind of bench by kind of bench.
     pub benches: Vec<BenchView>,
     /// What the teacher makes in one bowl for all; none where each bench makes its own.
@@ -42,6 +45,8 @@ pub struct ClassView {
     pub bowls: Vec<String>,
     /// "Load 1: loaves 1 to 5, in at 0 min, out at 30 min".
     pub loads: Vec<String>,
+    /// Why loads are smaller than the oven takes; none where they fill it.
+    pub evened: Option<String>,
     /// What to do where loads must wait.
     pub stagger: Option<Advice>,
 }
@@ -56,6 +61,7 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
     let benches = weights.class.benches.iter().zip(&weights.benches);
     Ok(ClassView {
         title: title(&weights.class, options),
+        weighed: class_weighed(weights, options),
         benches: benches
             .enumerate()
             .map(|(at, (bench, rounded))| BenchView {
@@ -76,6 +82,7 @@ pub fn view(class: &ClassResults, options: FormatOptions) -> Result<ClassView, C
         total: total(weights, options),
         bowls: bowls(weights, options),
         loads: loads(oven, options),
+        evened: evened(oven, options),
         stagger: stagger(oven, options),
     })
 }
@@ -99,11 +106,20 @@ fn total(weights: &ClassWeights, options: FormatOptions) -> Vec<PartWeights> {
 /// Says where the class's loaf does not suit the tin.
 #[must_use]
 pub fn tin_difference((tin, loaf): (Mass, Mass), options: FormatOptions) -> String {
-    tr!(
-        "The tin takes {tin}, the class’s loaves have {loaf}.",
-        tin = format::mass(tin, options),
-        loaf = format::mass(loaf, options)
-    )
+    let (tin_takes, own) = (format::mass(tin, options), format::mass(loaf, options));
+    if loaf < tin {
+        tr!(
+            "The tin takes {tin}, the class’s loaves have {loaf}. Oven times are for loaves of {loaf} in smaller tins that suit them.",
+            tin = tin_takes,
+            loaf = own
+        )
+    } else {
+        tr!(
+            "The tin takes {tin}, the class’s loaves have {loaf}.",
+            tin = tin_takes,
+            loaf = own
+        )
+    }
 }
 
 /// What is weighed at one place; what another makes is left out.
@@ -179,14 +195,23 @@ fn bench_title(bench: &BenchBatch, options: FormatOptions) -> String {
     if bench.students == 0 {
         return tr!("The teacher’s bench, {loaves}", loaves = loaves);
     }
+    let students = counted(
+        bench.students.into(),
+        [tr!("student"), tr!("students")],
+        options,
+    );
+    let count = bench.count.get();
+    if count == 1 {
+        return tr!(
+            "One bench with {students}, {loaves}",
+            students = students,
+            loaves = loaves
+        );
+    }
     tr!(
-        "{first} with {second}, {loaves} each",
-        first = counted(bench.count.get(), [tr!("bench"), tr!("benches")], options),
-        second = counted(
-            bench.students.into(),
-            [tr!("student"), tr!("students")],
-            options
-        ),
+        "Each of {count} benches with {students}, {loaves}",
+        count = format::count(count, options),
+        students = students,
         loaves = loaves
     )
 }
@@ -227,6 +252,16 @@ fn loads(oven: &OvenPlan, options: FormatOptions) -> Vec<String> {
             )
         })
         .collect()
+}
+
+/// Loads that could hold more are evened out.
+fn evened(oven: &OvenPlan, options: FormatOptions) -> Option<String> {
+    oven.is_evened().then(|| {
+        tr!(
+            "{places} fit in at once; the loaves are shared out evenly, so that no load is nearly empty and all bake alike.",
+            places = format::count(oven.oven.places.get(), options)
+        )
+    })
 }
 
 fn stagger(oven: &OvenPlan, options: FormatOptions) -> Option<Advice> {

@@ -73,6 +73,9 @@ impl DoughFigures {
     #[must_use]
     pub fn water_answer(&self) -> String {
         let value = |figure| self.share(figure).map(|shown| shown.value.as_str());
+        if value(Figure::TrueWater).is_none_or(|water| water == DASH) {
+            return tr!("no flour yet").to_owned();
+        }
         tr!(
             "{water} in all, {poured} added",
             water = value(Figure::TrueWater).unwrap_or(DASH),
@@ -85,6 +88,9 @@ impl DoughFigures {
     pub fn others_answer(&self) -> String {
         let value = |figure| self.share(figure).map(|shown| shown.value.as_str());
         let flour = self.mass(Figure::Flour).map(|shown| shown.value.as_str());
+        if value(Figure::Sugar).is_none_or(|sugar| sugar == DASH) {
+            return tr!("no flour yet").to_owned();
+        }
         tr!(
             "Flour {flour}, sugar {sugar}, fat {fat}",
             flour = flour.unwrap_or(DASH),

@@ -7,6 +7,7 @@ pub mod chart;
 pub mod chocolate_answer;
 pub mod chocolate_rescue;
 pub mod class;
+mod class_weighed;
 pub mod compared;
 pub mod day;
 pub mod dough_figures;

@@ -217,3 +217,11 @@ pub fn save_a_file(changes: u32, options: FormatOptions) -> Option<String> {
         )
     })
 }
+
+/// What to do first in a formula with nothing in it.
+#[must_use]
+pub fn nothing_in_it() -> &'static str {
+    tr!(
+        "Nothing is in it yet. Begin with the flour: tap + at the final dough, choose it and type its weight. Figures and cautions come with it."
+    )
+}

@@ -71,7 +71,7 @@ pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) 
         paid: money(shopping.paid),
         missing: missing(list.unpriced, options),
         of_class: shopping.of_class.then(|| {
-            tr!("For the whole class, bench by bench: each bench weighs by its own scale and loses its own rest in the bowl, so it is not to the gram what one large batch takes.")
+            tr!("For the whole class: the sum of what every bench weighs, each rounded by its own scale and with its own rest in the bowl. One large batch, as Batch weighs it above, takes a few grams more or less.")
         }),
         text,
         working: shopping.used.iter().map(|_| list.working()).collect(),

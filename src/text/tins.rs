@@ -86,6 +86,15 @@ pub fn view(tins: &TinResults, options: FormatOptions) -> TinView {
     }
 }
 
+/// What is shown is weighed for another tin.
+#[must_use]
+pub fn not_yet(takes: Mass, options: FormatOptions) -> String {
+    tr!(
+        "These weights are not yet for your tin: it takes {dough} of dough.",
+        dough = format::mass(takes, options)
+    )
+}
+
 /// The note where pieces do not divide evenly among tins.
 fn uneven(tins: &TinResults, options: FormatOptions) -> Option<String> {
     let pieces = tins.uneven?;

@@ -43,6 +43,7 @@ fn settings() -> impl Strategy<Value = ClassSettings> {
             loaves,
             shown,
             loaf: grams(loaf),
+            of_batch: false,
             ahead: if bowl {
                 Ahead::TeacherBowl
             } else {

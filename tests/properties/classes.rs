@@ -22,6 +22,7 @@ fn settings(students: u16, at_bench: u16, loaves: u16, shown: u16) -> ClassSetti
         loaves: count(loaves),
         shown,
         loaf: Mass::from_grams(430.0).unwrap(),
+        of_batch: false,
         ..ClassSettings::default()
     }
 }

@@ -9,7 +9,7 @@ use crate::heat_cases::celsius;
 fn kitchen(room: f64) -> Kitchen {
     Kitchen {
         room: celsius(room),
-        flour: celsius(room - 1.0),
+        flour: Some(celsius(room - 1.0)),
         tap: celsius(room.min(20.0) - 6.0),
         ..Kitchen::default()
     }

@@ -17,7 +17,7 @@ use crate::heat_cases::{celsius, minutes};
 fn kitchen() -> Kitchen {
     Kitchen {
         room: celsius(18.0),
-        flour: celsius(18.0),
+        flour: Some(celsius(18.0)),
         tap: celsius(12.0),
         fridge: celsius(4.0),
         paste_bowl: None,

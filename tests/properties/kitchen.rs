@@ -95,7 +95,7 @@ fn who_brings_and_who_takes_heat_adds_up() {
 fn a_step_that_is_taken_reaches_what_it_promised() {
     let kitchen = Kitchen {
         room: celsius(14.0),
-        flour: celsius(13.0),
+        flour: Some(celsius(13.0)),
         tap: celsius(8.0),
         ..Kitchen::default()
     };
@@ -131,7 +131,7 @@ fn a_step_that_is_taken_reaches_what_it_promised() {
 fn the_offered_steps_one_after_another_bring_a_cold_morning_to_its_target() {
     let kitchen = Kitchen {
         room: celsius(14.0),
-        flour: celsius(13.0),
+        flour: Some(celsius(13.0)),
         tap: celsius(8.0),
         ..Kitchen::default()
     };

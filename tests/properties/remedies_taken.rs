@@ -36,7 +36,7 @@ fn run_in(formula: &Formula, kitchen: &Kitchen, heat: &HeatSettings) -> Run {
 fn kitchen_of(room: f64, tap: f64) -> Kitchen {
     Kitchen {
         room: celsius(room),
-        flour: celsius(room),
+        flour: Some(celsius(room)),
         tap: celsius(tap),
         ..Kitchen::default()
     }

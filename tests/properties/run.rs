@@ -45,7 +45,7 @@ fn run_in(
 fn kitchen_of(room: f64, fridge: f64, tap: f64) -> Kitchen {
     Kitchen {
         room: celsius(room),
-        flour: celsius(room - 1.0),
+        flour: Some(celsius(room - 1.0)),
         fridge: celsius(fridge),
         tap: celsius(tap),
         ..Kitchen::default()

@@ -199,7 +199,7 @@ proptest! {
         stood in prop::option::of(5.0..180.0f64),
     ) {
         let kitchen = Kitchen {
-            room: celsius(room), flour: celsius(room), fridge: celsius(fridge),
+            room: celsius(room), flour: Some(celsius(room)), fridge: celsius(fridge),
             ..Kitchen::default()
         };
         let mut kept = Kept::of(&formula, kitchen, ahead);

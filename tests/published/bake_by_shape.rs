@@ -244,3 +244,29 @@ fn every_tin_has_a_body_that_bakes() {
         assert!(in_tin(kind.tin(), 0.0, 0.0).baked().is_err());
     }
 }
+
+/// Common practice: a soft loaf of some 450 g takes 25 to 35 min at 180 °C, whichever tin it stands in.
+/// The example's tin of 3.62 l takes 929 g: 450 g bake in it as a loaf of their own, not as a sheet on its
+/// bottom. US Armed Forces recipe D 009 00: 794 and 709 g take the same 30 to 35 min.
+#[test]
+pub(crate) fn a_small_loaf_in_a_large_tin_bakes_as_a_loaf_of_its_own() {
+    let large = tin_in_inches(12.0, 4.92, 3.74);
+    let small = time(in_tin(large, 450.0, 450.0), 180.0);
+    lies_in(small.likely.minutes(), &(25.0..=35.0), 0.0);
+    let suits = small.to_bake.baked.suits.unwrap();
+    assert!((800.0..=900.0).contains(&suits.grams()), "{suits:?}");
+    let scale = (450.0_f64 / 794.0).cbrt();
+    let own = tin_in_inches(10.5 * scale, 5.0 * scale, 3.5 * scale);
+    let own = time(in_tin(own, 450.0, 450.0), 180.0);
+    lies_in(own.likely.minutes(), &(25.0..=35.0), 0.0);
+    assert_eq!(own.to_bake.baked.suits, None);
+    // More dough never bakes sooner, and no mass jumps where the tin begins to suit it.
+    let times = (40..=95).map(|grams| {
+        let grams = f64::from(grams) * 10.0;
+        time(in_tin(large, grams, grams), 180.0).likely.minutes()
+    });
+    let times: Vec<f64> = times.collect();
+    for two in times.windows(2) {
+        assert!((-0.7..=1.2).contains(&(two[1] - two[0])), "{two:?}");
+    }
+}

@@ -16,6 +16,7 @@ use softcrumb::sheet::{Kitchen, Pantry, Scales, Sheet, examples};
 fn loaves_of(grams: f64) -> ClassSettings {
     ClassSettings {
         loaf: Mass::from_grams(grams).unwrap(),
+        of_batch: false,
         ..ClassSettings::default()
     }
 }

@@ -49,7 +49,9 @@ fn the_frozen_samples_open_and_are_written_again_as_they_were() {
 #[test]
 fn what_is_not_there_is_as_usual() {
     let class = ClassSettings::read(r#"{"softcrumb":"class","version":1}"#);
-    assert_eq!(class, Ok(ClassSettings::default()));
+    // Earlier releases meant 450 g.
+    let usual = ClassSettings::default();
+    assert_eq!(class, Ok(usual.with_loaf(usual.loaf)));
     let pantry = Pantry::read(r#"{"softcrumb":"pantry","version":1,"items":[]}"#);
     assert_eq!(pantry, Ok(Pantry::default()));
     let tins = read_tins(r#"{"softcrumb":"tins","version":1,"tins":[]}"#);
@@ -196,4 +198,28 @@ fn a_class_stores_who_makes_paste_and_preferment() {
     for one in [usual, bowl] {
         assert_eq!(ClassSettings::read(&one.write()), Ok(one));
     }
+}
+
+/// What nobody has set follows the batch, and is stored so; an older record's mass stands, as does one
+/// that is typed, be it the usual one.
+#[test]
+fn a_class_stores_whether_its_loaf_was_set() {
+    let untouched = ClassSettings::default();
+    assert!(untouched.of_batch);
+    let typed = untouched.with_loaf(untouched.loaf);
+    assert!(!typed.write().contains("loaf_of_batch"));
+    assert!(untouched.write().contains(r#""loaf_of_batch":true"#));
+    for one in [untouched, typed] {
+        assert_eq!(ClassSettings::read(&one.write()), Ok(one));
+    }
+    // The last release wrote no such key.
+    let written = untouched.write().replace(r#","loaf_of_batch":true"#, "");
+    assert_eq!(ClassSettings::read(&written), Ok(typed));
+    // A formula of 371 g in a tin, shared and kept: a loaf of its class has 371 g.
+    let (_, mut sheet) = examples().remove(0);
+    let shared = Mass::from_grams(371.0).unwrap();
+    sheet.batch.wanted = softcrumb::engine::batch::BatchTarget::Dough(shared);
+    let own = softcrumb::results::batch::class_batch::with_own_loaf;
+    assert!((own(&sheet, untouched).loaf.grams() - 371.0).abs() < 1e-6);
+    assert_eq!(own(&sheet, typed).loaf, typed.loaf);
 }

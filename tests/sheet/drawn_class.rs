@@ -116,6 +116,7 @@ impl Draw {
             at_bench: self.count(),
             loaves: self.count(),
             loaf: self.mass(),
+            of_batch: false,
             shown: u16::try_from(self.below(65_536)).unwrap(),
             oven: OvenSettings {
                 places: self.count(),

@@ -109,7 +109,7 @@ impl Draw {
                 pocket: self.maybe(|draw| draw.one_of(&Division::ALL).mass()),
             },
             room: self.temperature(),
-            flour: self.temperature(),
+            flour: Some(self.temperature()),
             fridge: self.temperature(),
             tap: self.temperature(),
             boils_by: if self.yes() {

@@ -108,7 +108,7 @@ fn kitchens_with_every_field_open() {
         Kitchens::read,
         Record::write,
     );
-    let three = vec![full::high(), full::stormy(), Kitchen::default()];
+    let three = vec![full::high(), full::stormy(), full::former_kitchen()];
     assert_eq!(all, Kitchens::of(three, 1));
     let one = opens(
         include_str!("samples/v1.full.kitchen.json"),

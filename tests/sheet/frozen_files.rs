@@ -16,14 +16,15 @@ fn records_of_a_first_visit_open_as_usual() {
     let samples = include_str!("samples/v1.usual.jsonl");
     let line = |at: usize| samples.lines().nth(at).unwrap();
     assert_eq!(samples.lines().count(), 10);
-    let usual = Kitchen::default();
+    let usual = full::former_kitchen();
     assert_eq!(opens(line(0), Kitchen::read, Record::write), usual);
-    let usual = Kitchens::default();
+    let usual = Kitchens::only(full::former_kitchen());
     assert_eq!(opens(line(1), Kitchens::read, Record::write), usual);
     assert_eq!(opens(line(2), SavedTins::read, Record::write).tins, []);
     let usual = Pantry::default();
     assert_eq!(opens(line(3), Pantry::read, Record::write), usual);
     let usual = ClassSettings::default();
+    let usual = usual.with_loaf(usual.loaf);
     assert_eq!(opens(line(4), ClassSettings::read, Record::write), usual);
     let usual = DaySettings::default();
     assert_eq!(opens(line(5), DaySettings::read, Record::write), usual);
@@ -60,7 +61,7 @@ fn a_file_of_everything_opens_whole() {
     );
     assert_eq!(one.sheet, full::sheet());
     let beside: &Workspace = &opened.beside;
-    let three = vec![full::high(), full::stormy(), Kitchen::default()];
+    let three = vec![full::high(), full::stormy(), full::former_kitchen()];
     assert_eq!(beside.kitchens, Some(Kitchens::of(three, 1)));
     let days = [
         (Id::from_text("eveningclass2").unwrap(), full_days::day()),

@@ -230,7 +230,7 @@ pub(crate) fn kitchen(boils_by: BoilsBy) -> Kitchen {
             pocket: Some(grams(0.1)),
         },
         room: celsius(24.5),
-        flour: celsius(23.0),
+        flour: Some(celsius(23.0)),
         fridge: celsius(2.5),
         tap: celsius(12.5),
         boils_by,
@@ -258,4 +258,12 @@ pub(crate) fn stormy() -> Kitchen {
     kitchen(BoilsBy::Pressure(
         Pressure::from_hectopascals(987.25).unwrap(),
     ))
+}
+
+/// The usual kitchen as releases stored it that knew no flour as warm as the room.
+pub(crate) fn former_kitchen() -> Kitchen {
+    Kitchen {
+        flour: Some(celsius(20.0)),
+        ..Kitchen::default()
+    }
 }

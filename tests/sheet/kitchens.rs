@@ -1,6 +1,6 @@
 //! Kitchens: several are stored by name with every figure, and one of them is in use.
 
-use softcrumb::engine::quantity::WarmingRate;
+use softcrumb::engine::quantity::{Temperature, WarmingRate};
 use softcrumb::sheet::{Kitchen, Kitchens, Mixer};
 use softcrumb::storage::record::Record;
 
@@ -93,4 +93,25 @@ fn the_former_default_friction_becomes_the_present_one() {
     let mut own = Kitchen::default();
     own.mixer.friction = WarmingRate::from_kelvin_per_minute(1.0).unwrap();
     assert_eq!(Kitchen::read(&own.write()), Ok(own));
+}
+
+/// Common practice: flour in an open cupboard is as warm as the room. What a release has stored stands,
+/// though nobody may have typed it.
+#[test]
+fn flour_that_nobody_set_is_as_warm_as_the_room() {
+    let at = |celsius: f64| Temperature::from_celsius(celsius).unwrap();
+    let cold = Kitchen {
+        room: at(17.0),
+        ..Kitchen::default()
+    };
+    assert_eq!(cold.flour_at(), at(17.0));
+    assert!(!cold.write().contains("flour_c"));
+    assert_eq!(Kitchen::read(&cold.write()), Ok(cold.clone()));
+    let set = Kitchen {
+        flour: Some(at(20.0)),
+        ..cold
+    };
+    assert_eq!(Kitchen::read(&set.write()), Ok(set));
+    let stored = r#"{"softcrumb":"kitchen","version":1,"room_c":17,"flour_c":20}"#;
+    assert_eq!(Kitchen::read(stored).unwrap().flour_at(), at(20.0));
 }

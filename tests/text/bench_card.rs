@@ -1,17 +1,18 @@
 //! Card and bench are one list: the same steps, sentences and weights.
 
+use softcrumb::engine::class::{ClassSettings, oven};
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{StepKind, weighed_at};
 use softcrumb::results::batch::{self, BatchResults};
 use softcrumb::results::day::{
-    self as results, DayInput, DayResults, Doing, begin_bake, bench_list, bench_screen, doing,
-    step_done,
+    self as results, DayInput, DayResults, Doing, as_the_run_bakes, begin_bake, bench_list,
+    bench_screen, doing, first_load, is_later, step_done,
 };
 use softcrumb::sheet::civil::Zone;
 use softcrumb::sheet::day::DaySettings;
 use softcrumb::sheet::{Id, Kitchen, Moment, Sheet, examples};
 use softcrumb::text::day::{bench_sentence, step_number};
-use softcrumb::text::share::{card_steps, card_weights};
+use softcrumb::text::share::{card_steps, card_weights, with_loads};
 use softcrumb::text::{format, weighing};
 
 use crate::days::friday;
@@ -131,4 +132,61 @@ fn a_list_without_a_plan_begins_in_the_evening() {
     let list = results::usual_list(&sheet, &Kitchen::default(), None);
     let six = Moment::from_milliseconds(18.0 * 3_600_000.0).unwrap();
     assert!(list[0].timed.begins >= six.instant());
+}
+
+/// Thirteen loaves, six at a time, are three loads, so far apart as a bake and the 10 min in between
+/// (by definition). A student has the steps of one loaf in the order they are done, and one sentence,
+/// where the dough begins, for whoever's loaf goes in later.
+#[test]
+fn a_student_has_the_steps_of_one_loaf_and_is_told_of_the_loads_where_its_dough_begins() {
+    let (_, sheet) = examples().remove(0);
+    let kitchen = Kitchen::default();
+    let learnt = Learnt::default();
+    let mut settings = DaySettings::default();
+    let class = ClassSettings::default();
+    let class = as_the_run_bakes(&sheet, class, &kitchen, (&settings, &learnt));
+    let class_oven = oven(13.try_into().unwrap(), class.oven).unwrap();
+    settings.loads = class_oven.as_planned();
+    let whole = results::evening_list(&sheet, &kitchen, None, (&settings, &learnt));
+    let alone = results::evening_list(&sheet, &kitchen, None, (&DaySettings::default(), &learnt));
+    assert!(whole.len() > alone.len());
+
+    let list = first_load(whole.clone());
+    // Other loads move what can wait, so the steps are compared, not their order.
+    let kinds = |list: &[results::ListedStep]| {
+        let all = list.iter().map(|one| format!("{:?}", one.step.at));
+        let mut all: Vec<String> = all.collect();
+        all.sort();
+        all
+    };
+    assert_eq!(kinds(&list), kinds(&alone));
+    // The bread cools from when its own load is out, not the last.
+    let cool = list.last().unwrap();
+    let bake = list.iter().rfind(|one| one.step.at.work == StepKind::Bake);
+    assert_eq!(cool.timed.begins, bake.unwrap().timed.ends);
+
+    let mut steps = card_steps(&list, &sheet.formula, None, british());
+    with_loads(&mut steps, &list, &class_oven, british());
+    let told: Vec<usize> = (0..steps.len())
+        .filter(|at| steps[*at].says.contains("The class bakes in 3 loads"))
+        .collect();
+    let begins = list
+        .iter()
+        .position(|one| one.step.at.work == StepKind::Mix);
+    assert_eq!(told, [begins.unwrap()]);
+    let apart = class.oven.bake.minutes() + 10.0;
+    let later = format!("begin this step {apart:.0}\u{a0}min later for load 2 and ");
+    let told = &steps[told[0]].says;
+    assert!(told.contains(&later), "{told} {later}");
+
+    // On the card of all loads, each step of a later one says what to do, and how long or how late.
+    for (step, listed) in card_steps(&whole, &sheet.formula, None, british())
+        .iter()
+        .zip(&whole)
+        .filter(|(_, listed)| is_later(listed.step.at.work))
+    {
+        assert!(step.says.contains("min"), "{}: {}", step.name, step.says);
+        is_plain(&step.says);
+        assert!(listed.step.at.of > 1);
+    }
 }

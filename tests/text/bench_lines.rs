@@ -34,7 +34,7 @@ fn seen<T>(
 ) -> T {
     let kitchen = Kitchen {
         room: celsius(room),
-        flour: celsius(room),
+        flour: Some(celsius(room)),
         ..Kitchen::default()
     };
     let settings = DaySettings {

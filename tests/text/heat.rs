@@ -34,7 +34,7 @@ fn example() -> Sheet {
 fn cold() -> Kitchen {
     Kitchen {
         room: celsius(14.0),
-        flour: celsius(13.0),
+        flour: Some(celsius(13.0)),
         tap: celsius(8.0),
         ..Kitchen::default()
     }

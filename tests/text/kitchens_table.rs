@@ -20,7 +20,7 @@ use softcrumb::text::format;
 fn planned(sheet: &Sheet, room: f64) -> DayResults {
     let kitchen = Kitchen {
         room: celsius(room),
-        flour: celsius(room),
+        flour: Some(celsius(room)),
         ..Kitchen::default()
     };
     of(&DayInput {

@@ -73,7 +73,7 @@ fn row(sheet: &Sheet, room: f64) -> Vec<String> {
     let room = Temperature::from_celsius(room).unwrap();
     let kitchen = Kitchen {
         room,
-        flour: room,
+        flour: Some(room),
         ..Kitchen::default()
     };
     let (settings, learnt, zone) = (DaySettings::default(), Learnt::default(), Zone::default());

@@ -146,3 +146,33 @@ fn a_bottom_that_is_not_typed_follows_the_rim_and_none_is_larger_than_it() {
     assert_eq!(flared.with_typed(TinMeasure::RimLong, None), None);
     assert_eq!(flared.with_typed(TinMeasure::Deep, None), None);
 }
+
+/// Geometry: one piece has nothing to lie between. A ball of 371 g at 0.85 cm³/g is 84 mm across
+/// (∛(6·315/π) = 84.4 mm), wider than a tin of 70 mm.
+#[test]
+fn one_piece_is_told_of_as_one() {
+    let (_, mut sheet) = examples().remove(1);
+    let mm = |millimetres: f64| Length::from_metres(millimetres / 1000.0).unwrap();
+    let side = Across {
+        long: mm(250.0),
+        wide: mm(70.0),
+    };
+    let shape = TinShape::Rectangle {
+        top: side,
+        bottom: side,
+        deep: mm(110.0),
+    };
+    sheet.batch.pieces = NonZeroU16::MIN;
+    sheet.batch.tin = Some(TinUse::of(Tin::open(shape).unwrap()));
+    let mass = softcrumb::engine::quantity::Mass::from_grams(371.0).unwrap();
+    sheet.batch.wanted = BatchTarget::Dough(mass);
+    let said = tin_view(&sheet, british()).plan.unwrap().says;
+    let said = said.replace('\u{a0}', " ");
+    assert!(
+        said.starts_with("One piece; as a ball it is 84 mm across, 14 mm wider"),
+        "{said}"
+    );
+    for plural in ["pieces", "They", "they", "each other"] {
+        assert!(!said.contains(plural), "{said}");
+    }
+}

@@ -6,12 +6,12 @@ use super::share_content::{ShareContent, full_link};
 use crate::app::page::Day;
 use crate::app::state::{AppState, WorkspaceStore};
 use crate::engine::batch::Rounded;
-use crate::engine::class::{Ahead, ClassSettings};
+use crate::engine::class::{Ahead, ClassSettings, OvenPlan};
 use crate::results::batch;
 use crate::results::batch::class::{self, ClassResults};
 use crate::results::batch::class_cards::{self, ClassCard};
 use crate::results::day::{
-    DayInput, ListedStep, as_the_run_bakes, evening_list, plan_list, usual_list,
+    DayInput, ListedStep, as_the_run_bakes, evening_list, first_load, plan_list, usual_list,
 };
 use crate::sheet::civil::Zone;
 use crate::sheet::day::Target;
@@ -20,7 +20,7 @@ use crate::storage::interchange::{SquareCode, square_code};
 use crate::text;
 use crate::text::share::{
     BenchCard, CardList, ClassSheet, bench_card, card_steps, class_bench_card, class_sheet,
-    teacher_card,
+    teacher_card, with_loads,
 };
 
 /// A page to print.
@@ -97,25 +97,32 @@ struct Making {
 }
 
 impl Making {
-    /// Calls `make` with the steps of a sheet, its code and what of them is left out.
+    /// Calls `make` with the steps of a sheet, as `select` leaves them, and its code; the steps say what
+    /// the loads of a class mean for one loaf.
     fn card<T>(
         self,
         sheet: &Sheet,
         rounded: &Rounded,
-        only: impl Fn(&ListedStep) -> bool,
+        (select, oven): (
+            impl Fn(Vec<ListedStep>) -> Vec<ListedStep>,
+            Option<&OvenPlan>,
+        ),
         make: impl FnOnce(CardList, Option<&SquareCode>) -> T,
     ) -> T {
-        let mut list = match self.dated {
+        let list = match self.dated {
             Some(dated) => dated.list(sheet, rounded),
             None => {
                 let kitchen = self.state.kitchen.get();
                 usual_list(sheet, &kitchen, Some(rounded))
             }
         };
-        list.retain(only);
+        let list = select(list);
         let zone = self.dated.and_then(Dated::zone);
         let options = self.state.options.get();
-        let steps = card_steps(&list, &sheet.formula, zone.as_ref(), options);
+        let mut steps = card_steps(&list, &sheet.formula, zone.as_ref(), options);
+        if let Some(oven) = oven {
+            with_loads(&mut steps, &list, oven, options);
+        }
         let list = CardList {
             list: &list,
             steps: &steps,
@@ -136,16 +143,11 @@ impl Making {
         let (options, workspace) = (self.state.options.get(), WorkspaceStore::from_context());
         let batch = batch::of(sheet, self.state.kitchen.with(|kitchen| kitchen.scales));
         let rounded = batch.rounded.clone()?;
-        let card = self.card(
-            sheet,
-            &rounded,
-            |_| true,
-            |list, code| {
-                workspace
-                    .pantry
-                    .with(|pantry| bench_card(sheet, &batch, list, (pantry, code), options))
-            },
-        )?;
+        let card = self.card(sheet, &rounded, (|list| list, None), |list, code| {
+            workspace
+                .pantry
+                .with(|pantry| bench_card(sheet, &batch, list, (pantry, code), options))
+        })?;
         Some(self.ready(card, sheet))
     }
 
@@ -157,15 +159,24 @@ impl Making {
             return Vec::new();
         };
         let own = settings.ahead == Ahead::EachBench;
-        let keeps = |step: &ListedStep| own || !class_cards::is_ahead(step.step.at);
+        let keeps = |list: Vec<ListedStep>| {
+            let own_load = first_load(list).into_iter();
+            let kept = own_load.filter(|one| own || !class_cards::is_ahead(one.step.at));
+            kept.collect()
+        };
         let made = |card: ClassCard| {
             let bench = view.benches.get(card.bench)?;
-            let page = self.card(&card.sheet, &card.rounded, keeps, |list, code| {
-                workspace.pantry.with(|pantry| {
-                    let weighs = (bench, &card.rounded);
-                    class_bench_card(&card.sheet, weighs, list, (pantry, code), options)
-                })
-            });
+            let page = self.card(
+                &card.sheet,
+                &card.rounded,
+                (keeps, class.oven.as_ref().ok()),
+                |list, code| {
+                    workspace.pantry.with(|pantry| {
+                        let weighs = (bench, &card.rounded);
+                        class_bench_card(&card.sheet, weighs, list, (pantry, code), options)
+                    })
+                },
+            );
             Some(self.ready(page, &card.sheet))
         };
         let cards = class_cards::bench_cards(sheet, settings, weights).into_iter();
@@ -183,16 +194,11 @@ impl Making {
             None => (sheet, None),
         };
         let weighs = rounded.unwrap_or(&weights.total);
-        let page = self.card(
-            made,
-            weighs,
-            |_| true,
-            |list, code| {
-                workspace.pantry.with(|pantry| {
-                    teacher_card(made, (&view, rounded), list, (pantry, code), options)
-                })
-            },
-        );
+        let page = self.card(made, weighs, (|list| list, None), |list, code| {
+            workspace
+                .pantry
+                .with(|pantry| teacher_card(made, (&view, rounded), list, (pantry, code), options))
+        });
         Some(self.ready(page, made))
     }
 }
@@ -220,7 +226,7 @@ fn cards(making: Making, content: ShareContent) -> Vec<BenchCard> {
 
 /// The teacher's card.
 pub fn teachers_card(state: AppState, content: ShareContent) -> Vec<Paged> {
-    let settings = WorkspaceStore::from_context().settings.get();
+    let settings = WorkspaceStore::from_context().class();
     let dated = Some(Dated::opened());
     let card = Making { state, dated }.of_teacher(&content.sheet(), &settings);
     card.map(Paged::Card).into_iter().collect()
@@ -230,7 +236,7 @@ pub fn teachers_card(state: AppState, content: ShareContent) -> Vec<Paged> {
 pub fn class_paper(state: AppState, content: ShareContent) -> Option<ClassSheet> {
     let (options, workspace) = (state.options.get(), WorkspaceStore::from_context());
     let sheet = content.sheet();
-    let settings = workspace.settings.get();
+    let settings = workspace.class();
     let class = results_of(state, &sheet, &settings);
     let view = text::class::view(&class, options).ok()?;
     let whole = content.class().is_some() && content.whole_class.get();

@@ -6,7 +6,7 @@ use crate::app::browser::clock;
 use crate::app::browser::live_region::announce;
 use crate::app::part::{Button, IconButton, Picture};
 use crate::app::state::{DialogKind, memo, use_app_state};
-use crate::sheet::{Id, Sheet, ShelfEntry};
+use crate::sheet::{Id, Place, Sheet, ShelfEntry};
 use crate::text::{example, format, notice, search, tr};
 
 /// Rows `shown_rows` at first, and added by each tap on "more": a thousand would take too long.
@@ -48,6 +48,8 @@ fn NewFormula() -> impl IntoView {
     };
     let new = move |()| {
         state.open_new(&example::in_words(state.sheet().emptied()));
+        // What goes in is typed there.
+        state.go_to(Place::Formula);
         state.open(DialogKind::NewParts);
     };
     let copy = move |()| open(&state.copy_of(&state.sheet()));

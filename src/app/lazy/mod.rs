@@ -12,8 +12,8 @@ pub use chunks::dialogs::{compare, dialog};
 pub use chunks::formula::{formula_rest, part_shares};
 pub use chunks::formula_rows::{trial_bar, water_content, what_if_content};
 pub use chunks::visit::{
-    load_visit, load_visit_rest, own_tin, visit, visit_keys, visit_notice, visit_steps,
-    weighing_help,
+    load_visit, load_visit_rest, not_yet_for_tin, own_tin, visit, visit_keys, visit_notice,
+    visit_steps, weighing_help,
 };
 pub use chunks::what_if::what_if;
 pub use places::{key_figures, place};

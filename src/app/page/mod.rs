@@ -20,4 +20,6 @@ pub use heat::{HeatContext, HeatKeys, HeatPlace};
 
 /// The id of the heading of the place that is shown.
 pub const HEADING: &str = "place";
-pub use visit::{OwnTin, StepList, VisitCards, VisitNotice, VisitSteps, WeighingHelp};
+pub use visit::{
+    NotYetForTin, OwnTin, StepList, VisitCards, VisitNotice, VisitSteps, WeighingHelp,
+};

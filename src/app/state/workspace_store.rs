@@ -7,6 +7,7 @@ use super::{AppState, use_app_state};
 use crate::engine::class::ClassSettings;
 use crate::engine::nutrition::LabelLaw;
 use crate::engine::plan::Loads;
+use crate::results::batch::class_batch;
 use crate::sheet::Pantry;
 use crate::sheet::day::DaySettings;
 use crate::storage::key;
@@ -36,6 +37,13 @@ impl WorkspaceStore {
             law: RwSignal::new(LabelLaw::default()),
             state,
         })
+    }
+
+    /// The settings of the class for the open formula: a loaf that nobody has set is that of its batch.
+    pub fn class(self) -> ClassSettings {
+        let settings = self.settings.get();
+        self.state
+            .with(|sheet| class_batch::with_own_loaf(sheet, settings))
     }
 
     /// Puts loads of the oven into the plan of the open formula, and keeps it. `false` where there

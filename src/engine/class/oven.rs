@@ -93,6 +93,13 @@ impl OvenPlan {
         }
     }
 
+    /// Whether there are several loads and none of them fills the oven: the loaves are shared out evenly.
+    #[must_use]
+    pub fn is_evened(&self) -> bool {
+        let places = u32::from(self.oven.places.get());
+        self.loads.len() > 1 && self.loads.iter().all(|load| load.loaves < places)
+    }
+
     /// Whether the last load's dough, begun with the first, would wait longer than `longest`.
     #[must_use]
     pub fn waits_longer_than(&self, longest: Minutes) -> bool {

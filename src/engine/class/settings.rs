@@ -16,6 +16,8 @@ pub struct ClassSettings {
     pub loaves: NonZeroU16,
     /// Dough in each loaf, ready for the tin.
     pub loaf: Mass,
+    /// Whether nobody has set that: a loaf is then as heavy as one of the batch.
+    pub of_batch: bool,
     /// Loaves the teacher makes to show.
     pub shown: u16,
     /// The oven.
@@ -92,10 +94,20 @@ impl ClassSettings {
     }
 
     /// Whether a batch is this class's: its target counts its loaves, or divides each of them into
-    /// pieces.
+    /// pieces. Where nobody has set what a loaf weighs, no batch was made by it.
     #[must_use]
     pub fn is_made_by(&self, wanted: BatchTarget) -> bool {
-        self.counts_loaves(wanted) || self.divides_loaves(wanted)
+        !self.of_batch && (self.counts_loaves(wanted) || self.divides_loaves(wanted))
+    }
+
+    /// The same class with loaves that somebody has set.
+    #[must_use]
+    pub const fn with_loaf(self, loaf: Mass) -> Self {
+        Self {
+            loaf,
+            of_batch: false,
+            ..self
+        }
     }
 
     /// Whether a target is that of all loaves, or of the students', each loaf counted as a piece.
@@ -125,6 +137,7 @@ impl Default for ClassSettings {
             at_bench: NonZeroU16::MIN,
             loaves: NonZeroU16::MIN,
             loaf: Mass::known(450.0),
+            of_batch: true,
             shown: 1,
             oven: OvenSettings {
                 places: NonZeroU16::MIN.saturating_add(5),

@@ -6,7 +6,7 @@ use super::error::HeatError;
 use super::loaf_body::LoafBody;
 use crate::engine::formula::Bread;
 use crate::engine::quantity::{Length, Mass, SpecificVolume, Volume};
-use crate::engine::tin::{Across, Tin, TinShape};
+use crate::engine::tin::{Across, Capacity, Tin, TinShape, UsualSpecificVolume};
 use crate::engine::working::{WorkingLine, given};
 
 /// How dough bakes: as one loaf in a tin, however many pieces touch in it, or piece by piece.
@@ -50,6 +50,8 @@ pub struct BakedBody {
     pub volume: Volume,
     /// Its measures.
     pub body: LoafBody,
+    /// The least dough that suits its tin, where this is less and bakes as in a tin of its own.
+    pub suits: Option<Mass>,
 }
 
 impl BakedShape {
@@ -59,6 +61,9 @@ impl BakedShape {
 
 impl BakedBody {
     /// What bakes in a tin that holds `in_tin` of dough in pieces of `piece`.
+    ///
+    /// Dough that is too little for the tin does not spread over all of its bottom: it bakes as a loaf of
+    /// its own mass, in a tin of the same proportions that just suits it.
     ///
     /// Pieces that touch bake as one: in a rectangular tin as a bar of its mean length and width, in
     /// a round tin as a short cylinder, in a ring as a bar as long as its mean circumference. The
@@ -71,8 +76,10 @@ impl BakedBody {
     /// [`HeatError::EmptyBowl`] without dough; [`HeatError::OffScale`] when a measure leaves
     /// [`Length::RANGE`].
     pub fn in_tin(bread: Bread, tin: &Tin, in_tin: Mass, piece: Mass) -> Result<Self, HeatError> {
-        let mean = |one: Length, other: Length| one.metres().midpoint(other.metres());
-        match tin.shape {
+        let own = own_tin(bread, tin, in_tin);
+        let scale = own.map_or(1.0, |(scale, _)| scale);
+        let mean = |one: Length, other: Length| one.metres().midpoint(other.metres()) * scale;
+        let body = match tin.shape {
             TinShape::Rectangle { top, bottom, .. } => {
                 let side = |select: fn(&Across) -> Length| mean(select(&top), select(&bottom));
                 Self::bar(bread, in_tin, (side(|a| a.long), side(|a| a.wide)))
@@ -80,7 +87,7 @@ impl BakedBody {
             TinShape::Ring {
                 top, bottom, tube, ..
             } => {
-                let (outside, inside) = (mean(top, bottom), tube.metres());
+                let (outside, inside) = (mean(top, bottom), tube.metres() * scale);
                 let round = PI * outside.midpoint(inside);
                 Self::bar(bread, in_tin, (round, (outside - inside) / 2.0))
             }
@@ -96,10 +103,13 @@ impl BakedBody {
                         across: Length::from_metres(across)?,
                         high: Length::from_metres(high)?,
                     },
+                    suits: None,
                 })
             }
             TinShape::Muffin { .. } | TinShape::Tray { .. } => Self::apart(bread, piece),
-        }
+        };
+        let suits = own.map(|(_, suits)| suits);
+        body.map(|body| Self { suits, ..body })
     }
 
     /// A piece that bakes by itself: 1.9 times as wide as high. Common practice.
@@ -119,6 +129,7 @@ impl BakedBody {
                 across: Length::from_metres(WIDER_THAN_HIGH * high)?,
                 high: Length::from_metres(high)?,
             },
+            suits: None,
         })
     }
 
@@ -155,6 +166,7 @@ impl BakedBody {
                 wide: Length::from_metres(wide)?,
                 high: Length::from_metres(cubic_metres(volume) / (long * wide))?,
             },
+            suits: None,
         })
     }
 
@@ -187,6 +199,21 @@ impl BakedBody {
             source: "geometry; room by common practice".into(),
         }
     }
+}
+
+/// How many times as long and wide as a tin that one is which `in_tin` of dough just suits, and the least
+/// dough that suits the tin itself; `None` where the dough suits it, or where pieces bake apart.
+///
+/// `∛(m / M)`: m the dough, M the least that suits the tin, the proportions being the same.
+fn own_tin(bread: Bread, tin: &Tin, in_tin: Mass) -> Option<(f64, Mass)> {
+    if matches!(tin.shape, TinShape::Muffin { .. } | TinShape::Tray { .. }) {
+        return None;
+    }
+    let volume = Capacity::of(tin).ok()?.volume().ok()?;
+    let usual = UsualSpecificVolume::of(bread, tin);
+    let least = volume.filled_at(usual.most).ok()?;
+    let share = in_tin.share_of(least)?.fraction();
+    (share < 1.0).then(|| (libm::cbrt(share), least))
 }
 
 /// The baked volume of a dough.

@@ -116,6 +116,26 @@ fn pieces_in_loaf(sheet: &Sheet) -> NonZeroU16 {
     counted(pieces.div_ceil(tins.get())).unwrap_or(NonZeroU16::MIN)
 }
 
+/// The settings of a class whose loaf, where nobody has set it, is that of the sheet's batch.
+///
+/// ```
+/// use softcrumb::engine::class::ClassSettings;
+/// use softcrumb::results::batch::{class_batch, scale};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let class = class_batch::with_own_loaf(&sheet, ClassSettings::default());
+/// assert_eq!(class.loaf, scale(&sheet).unwrap().needed);
+/// ```
+#[must_use]
+pub fn with_own_loaf(sheet: &Sheet, settings: ClassSettings) -> ClassSettings {
+    let own = settings.of_batch.then(|| loaf(sheet)).flatten();
+    ClassSettings {
+        loaf: own.unwrap_or(settings.loaf),
+        ..settings
+    }
+}
+
 /// The dough of a loaf of a batch: what one tin holds, or a piece without a tin. `None` where the
 /// batch cannot be scaled.
 ///

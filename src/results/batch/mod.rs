@@ -8,6 +8,7 @@ mod batch_results;
 pub mod class;
 pub mod class_batch;
 pub mod class_cards;
+pub mod class_weighed;
 pub mod dividing;
 pub mod nutrition;
 pub mod shopping;

@@ -36,6 +36,20 @@ impl TinResults {
     }
 }
 
+/// A smaller difference is not told, g.
+const TOLD: f64 = 0.5;
+
+impl TinResults {
+    /// The dough that the tins take, where the batch has another.
+    #[must_use]
+    pub fn another_dough(&self) -> Option<Mass> {
+        let filling = self.filling.as_ref().ok()?;
+        let there = filling.there?;
+        let differs = (filling.all.grams() - there.grams()).abs() > TOLD;
+        differs.then_some(filling.all)
+    }
+}
+
 /// The tins of a batch; none where the sheet names none.
 ///
 /// Where pieces do not share out evenly, the layout is that of a tin with one piece more.

@@ -2,8 +2,9 @@
 //! for the scale.
 
 use super::BatchResults;
-use crate::engine::batch::{ScaleReading, SolutionAid};
+use crate::engine::batch::{ScaleReading, Scaled, SolutionAid};
 use crate::engine::formula::{Formula, LineAt, PartKind};
+use crate::engine::quantity::{Mass, Share};
 use crate::engine::working::WorkingLine;
 
 /// A part with something to weigh.
@@ -50,6 +51,47 @@ pub fn parts_to_weigh(formula: &Formula) -> Vec<PartToWeigh> {
             .collect(),
     });
     parts.filter(|part| !part.lines.is_empty()).collect()
+}
+
+/// Why rows of the weighing list add up to more than a figure of the batch or the formula.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WeighsMore {
+    /// What leaves the pastes as steam: all that is weighed in is that much more than the dough to mix.
+    pub steam: Option<Mass>,
+    /// What of filling, topping and wash stays in bag and bowl, and is made besides.
+    pub stays: Option<Share>,
+}
+
+/// A smaller difference is not told, g.
+const TOLD: f64 = 0.5;
+
+/// Why the weights of a batch add up to more than its dough, or than the formula times its factor.
+///
+/// ```
+/// use softcrumb::results::batch::{scale, weighing};
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// let scaled = scale(&sheet).unwrap();
+/// let more = weighing::weighs_more(&scaled);
+/// // Its paste loses steam, and chocolate stays in bag and bowl.
+/// assert_eq!(more.steam, Some(scaled.steam));
+/// assert_eq!(more.stays, Some(scaled.losses.topping));
+/// ```
+#[must_use]
+pub fn weighs_more(scaled: &Scaled) -> WeighsMore {
+    let beside = scaled.formula.parts.iter().any(|part| {
+        let is_beside = matches!(
+            part.kind,
+            PartKind::Filling | PartKind::Topping | PartKind::Wash
+        );
+        is_beside && part.mass().grams() > TOLD
+    });
+    let stays = scaled.losses.topping;
+    WeighsMore {
+        steam: Some(scaled.steam).filter(|steam| steam.grams() > TOLD),
+        stays: Some(stays).filter(|stays| beside && stays.fraction() > 0.0),
+    }
 }
 
 impl BatchResults {

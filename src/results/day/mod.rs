@@ -22,6 +22,7 @@ mod corrections;
 mod critical_path;
 mod day_results;
 mod doughs;
+mod first_load;
 mod fresh_paste;
 mod gives_way;
 mod grave;
@@ -72,6 +73,7 @@ pub use corrections::{
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};
 pub use doughs::Doughs;
+pub use first_load::{first_load, is_later, later_than_first, load_begins};
 pub use fresh_paste::{FoundWarmth, FreshPaste, found_warmth};
 pub use input::DayInput;
 pub use kitchen_observations::{measured_cooling, measured_steam};

@@ -76,6 +76,8 @@ pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
 /// let (settings, learnt) = (DaySettings::default(), Learnt::default());
 /// let of_day = (&settings, &learnt);
 /// let class = as_the_run_bakes(&sheet, ClassSettings::default(), &kitchen, of_day);
+/// // Nobody has set what a loaf weighs: it is that of the batch.
+/// assert_eq!(class_batch::loaf(&sheet), Some(class.loaf));
 ///
 /// sheet.batch = class_batch::of_bench(&sheet, &class);
 /// assert_eq!(class.oven.bake, usual_run(&sheet, &kitchen, of_day).bake_time());
@@ -87,6 +89,7 @@ pub fn as_the_run_bakes(
     kitchen: &Kitchen,
     of_day: (&DaySettings, &Learnt),
 ) -> ClassSettings {
+    let class = class_batch::with_own_loaf(sheet, class);
     let mut made = sheet.clone();
     made.batch = class_batch::of_bench(sheet, &class);
     ClassSettings {

@@ -180,7 +180,9 @@ pub(super) fn warm(input: &DayInput, at: LineAt) -> Option<Temperature> {
     let part = input.sheet.formula.parts.get(at.part)?;
     let line = part.lines.get(at.line)?;
     let kitchen = input.kitchen;
-    let flour = line.is_flour() && (kitchen.flour - kitchen.room).kelvin().abs() > NOTICED;
-    let set = line.temperature.or_else(|| flour.then_some(kitchen.flour));
+    let flour = line.is_flour() && (kitchen.flour_at() - kitchen.room).kelvin().abs() > NOTICED;
+    let set = line
+        .temperature
+        .or_else(|| flour.then_some(kitchen.flour_at()));
     set.filter(|_| part.kind == PartKind::Final)
 }

@@ -6,6 +6,7 @@ use crate::engine::formula::{
     self, Basis, Caution, Figure, Figures, Form, FormulaError, LineAt, Percentage, WaterLedger,
     percentage, scald,
 };
+use crate::engine::quantity::Mass;
 use crate::engine::working::WorkingLine;
 use crate::sheet::Sheet;
 
@@ -83,6 +84,21 @@ pub fn of(sheet: &Sheet) -> FormulaResults {
         cautions: cautions(sheet),
         what_ifs: what_ifs(sheet),
     }
+}
+
+/// Whether nothing is in a formula yet.
+///
+/// ```
+/// use softcrumb::results::formula::is_empty;
+/// use softcrumb::sheet::examples;
+///
+/// let (_, sheet) = examples().remove(0);
+/// assert!(!is_empty(&sheet) && is_empty(&sheet.emptied()));
+/// ```
+#[must_use]
+pub fn is_empty(sheet: &Sheet) -> bool {
+    let mut parts = sheet.formula.parts.iter();
+    parts.all(|part| part.mass() <= Mass::ZERO)
 }
 
 /// Every figure of the dough, as it is written.

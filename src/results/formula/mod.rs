@@ -13,8 +13,8 @@ mod usual_foods;
 pub use adjust::{Adjuster, adjusted_working, adjusters, nudged, try_adjusted};
 pub use change::{gives_way, reached, try_figure};
 pub use formula_results::{
-    FormulaResults, LinePercentages, WaterResults, caution_working, cautions, figures, of, water,
-    working,
+    FormulaResults, LinePercentages, WaterResults, caution_working, cautions, figures, is_empty,
+    of, water, working,
 };
 pub use offers::{Offer, try_what_if, what_ifs};
 pub use part_results::{LineResults, PartResults, SettableShare, line, part, part_working};

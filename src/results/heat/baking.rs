@@ -2,6 +2,7 @@
 //! long the bread cools.
 
 use super::in_oven::InOven;
+use super::usual_bake::usual_bake;
 use crate::engine::formula::Bread;
 use crate::engine::heat::{
     BakeSetting, BakeTime, BakedBody, CoreTarget, Crumb, HeatError, LoafCooling, Programme,
@@ -69,7 +70,7 @@ pub fn baking(
     let core = core_target(crumb(in_oven.bread), boils)?;
     let programme = review(&settings.bake.phases);
     let baked = in_oven.baked();
-    let usual = |body: &BakedBody| KnownBake::usual(in_oven.bread, body.shape);
+    let usual = |body: &BakedBody| usual_bake(in_oven.bread, body.shape, body.dough);
     let standing = baked
         .clone()
         .or_else(|_| BakedBody::apart(in_oven.bread, USUAL_PIECE))?;

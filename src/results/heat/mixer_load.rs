@@ -200,7 +200,7 @@ pub fn factor_method_for(
     kitchen: &Kitchen,
     target: Temperature,
 ) -> Result<FactorMethod, HeatError> {
-    let mut others = vec![kitchen.room, kitchen.flour];
+    let mut others = vec![kitchen.room, kitchen.flour_at()];
     for item in &load.dough.items {
         if matches!(item.handling, LiquidUse::Standing(_)) {
             others.push(item.component.temperature);

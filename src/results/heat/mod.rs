@@ -25,6 +25,7 @@ mod start_temperatures;
 mod steam;
 mod time_to_target;
 mod timing;
+mod usual_bake;
 mod warm_up;
 
 pub use apply_advice::{
@@ -56,4 +57,5 @@ pub use steam::{
 };
 pub use time_to_target::{StillNeeds, measured_at, time_to_target};
 pub use timing::{TimesAsked, expected_bake, planned_phases, times};
+pub use usual_bake::usual_bake;
 pub use warm_up::{Warming, is_long_standing, warming};

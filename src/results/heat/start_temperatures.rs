@@ -39,7 +39,7 @@ pub fn part_start(part: &Part, kitchen: &Kitchen) -> Temperature {
 /// Where such an ingredient is stored. Common practice.
 const fn stored_at(role: Role, kitchen: &Kitchen) -> Temperature {
     match role {
-        Role::Flour => kitchen.flour,
+        Role::Flour => kitchen.flour_at(),
         Role::Water => kitchen.tap,
         Role::Liquid | Role::Dairy | Role::Egg | Role::Yeast => kitchen.fridge,
         Role::Fat | Role::Sugar | Role::Salt | Role::Chocolate | Role::Inclusion => kitchen.room,

@@ -25,8 +25,8 @@ pub struct Kitchen {
     pub scales: Scales,
     /// The room.
     pub room: Temperature,
-    /// Flour, where it is stored.
-    pub flour: Temperature,
+    /// Flour, where it is stored; `None` is as warm as the room.
+    pub flour: Option<Temperature>,
     /// The fridge.
     pub fridge: Temperature,
     /// Water from the tap.
@@ -68,7 +68,7 @@ impl Default for Kitchen {
                 pocket: None,
             },
             room: Temperature::known(21.0),
-            flour: Temperature::known(20.0),
+            flour: None,
             fridge: Temperature::known(4.0),
             tap: Temperature::known(14.0),
             boils_by: BoilsBy::Altitude(Altitude::SEA_LEVEL),
@@ -88,6 +88,15 @@ impl Kitchen {
     pub const NAME_LENGTH: usize = 60;
     /// The most bowls a kitchen may have.
     pub const MOST_BOWLS: usize = 12;
+
+    /// How warm flour is: as set, or as the room.
+    #[must_use]
+    pub const fn flour_at(&self) -> Temperature {
+        match self.flour {
+            Some(flour) => flour,
+            None => self.room,
+        }
+    }
 
     /// Where water boils here.
     ///

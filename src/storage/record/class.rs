@@ -39,6 +39,13 @@ struct ClassRecord {
     loaves: NonZeroU16,
     #[serde(rename = "loaf_g")]
     loaf: Mass,
+    /// Earlier releases wrote the mass whether or not it was set: theirs stands.
+    #[serde(
+        rename = "loaf_of_batch",
+        default,
+        skip_serializing_if = "std::ops::Not::not"
+    )]
+    of_batch: bool,
     #[serde(with = "Small")]
     shown: u16,
     oven: OvenSettings,

@@ -57,7 +57,9 @@ struct KitchenRecord {
     name: String,
     scales: Scales,
     room_c: Temperature,
-    flour_c: Temperature,
+    /// Earlier releases wrote 20 °C where nothing was set: theirs stands.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    flour_c: Option<Temperature>,
     fridge_c: Temperature,
     tap_c: Temperature,
     #[serde(skip_serializing_if = "Option::is_none")]

@@ -104,6 +104,9 @@ fn mm(length: Length) -> f64 {
 
 fn says(layout: &Layout, options: FormatOptions) -> String {
     let pieces = saturating_u32(layout.spots.len());
+    if pieces == 1 && !matches!(layout.outline, Outline::Cups(_)) {
+        return of_one(layout, options);
+    }
     let lie = match (layout.outline, layout.grid) {
         (Outline::Cups(grid), _) => tr!(
             "{first} cups, {second} by {third}",
@@ -137,6 +140,26 @@ fn says(layout: &Layout, options: FormatOptions) -> String {
         first = between(layout.put_in, true, options),
         second = between(layout.when_risen, false, options)
     )
+}
+
+/// One piece has no neighbours: it lies in the tin, and fills it or not.
+fn of_one(layout: &Layout, options: FormatOptions) -> String {
+    let ball = format::millimetres(layout.ball, options);
+    let risen = match layout.when_risen {
+        Between::Apart(_) => tr!("Risen, it still does not touch the sides."),
+        Between::Touching | Between::Pressed(_) => tr!("Risen, it fills the tin’s width."),
+    };
+    let lies = match layout.put_in {
+        Between::Pressed(by) => tr!(
+            "One piece; as a ball it is {ball} across, {value} wider than the tin: shape it long.",
+            ball = ball,
+            value = format::millimetres(by, options)
+        ),
+        Between::Apart(_) | Between::Touching => {
+            tr!("One piece; as a ball it is {ball} across.", ball = ball)
+        }
+    };
+    format!("{lies} {risen}")
 }
 
 fn between(between: Between, put_in: bool, options: FormatOptions) -> String {

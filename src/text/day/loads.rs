@@ -4,7 +4,7 @@ use crate::engine::class::OvenPlan;
 use crate::engine::numerics::saturating_u32;
 use crate::engine::quantity::Minutes;
 use crate::results::day::LoadTimes;
-use crate::text::{format, format_options::FormatOptions, tr};
+use crate::text::{chart::listed, format, format_options::FormatOptions, tr};
 
 /// How far apart the loads are, and what that asks of the dough.
 #[must_use]
@@ -59,4 +59,38 @@ pub fn bake_difference((class, programme): (Minutes, Minutes), options: FormatOp
         first = format::minutes(programme, options),
         second = format::minutes(class, options)
     )
+}
+
+/// The most loads of which each is told by itself.
+const TOLD: usize = 4;
+
+/// How much later the loaves of each load after the first begin; `None` for a single load.
+#[must_use]
+pub fn load_waits(oven: &OvenPlan, options: FormatOptions) -> Option<String> {
+    let later = oven.loads.iter().enumerate().skip(1);
+    let later: Vec<String> = later
+        .take(TOLD)
+        .map(|(at, load)| {
+            tr!(
+                "{minutes} later for load {load}",
+                minutes = format::minutes(load.goes_in, options),
+                load = at + 1
+            )
+        })
+        .collect();
+    let later = listed(&later)?;
+    let count = oven.loads.len();
+    Some(if count > TOLD + 1 {
+        tr!(
+            "The class bakes in {count} loads: begin this step {later}, and so on.",
+            count = count,
+            later = later
+        )
+    } else {
+        tr!(
+            "The class bakes in {count} loads: begin this step {later}.",
+            count = count,
+            later = later
+        )
+    })
 }

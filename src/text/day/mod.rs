@@ -47,7 +47,7 @@ pub use dough::yeast_activity;
 pub use learnt::{
     LearntFigure, evidence, friction_offer, learnt_figures, observations, oven, trust,
 };
-pub use loads::{bake_difference, class_loads, loads};
+pub use loads::{bake_difference, class_loads, load_waits, loads};
 pub use log::{
     bake_waits, baked_on, log_imported, not_a_picture, other_bake, photo_gone, photo_of,
     photo_stored, photo_too_large, photos_full, picture_broken, weighed_otherwise,

@@ -133,7 +133,9 @@ pub fn signs(kind: StepKind) -> &'static str {
         }
         StepKind::Rest => tr!("Look for pieces that can be flattened and no longer spring back."),
         StepKind::Preheat | StepKind::Cool => before_and_after_the_oven(kind),
-        StepKind::LaterDough | StepKind::LaterProof => of_a_later_load(kind),
+        StepKind::LaterDough | StepKind::LaterProof | StepKind::Refill | StepKind::LaterBake => {
+            of_a_later_load(kind)
+        }
         StepKind::Scald
         | StepKind::CoolPaste
         | StepKind::ChillPaste
@@ -149,9 +151,7 @@ pub fn signs(kind: StepKind) -> &'static str {
         | StepKind::Drizzle
         | StepKind::Brush
         | StepKind::Bake
-        | StepKind::Own
-        | StepKind::Refill
-        | StepKind::LaterBake => "",
+        | StepKind::Own => "",
     }
 }
 
@@ -167,10 +167,14 @@ fn before_and_after_the_oven(kind: StepKind) -> &'static str {
     }
 }
 
-/// What to do with what waits for its turn in the oven.
+/// What to do for a load that waits for its turn in the oven.
 fn of_a_later_load(kind: StepKind) -> &'static str {
-    if matches!(kind, StepKind::LaterDough) {
-        tr!("This dough goes the same way as the first, that much later: mix, rise, shape, rise.")
+    if kind == StepKind::LaterDough {
+        tr!("Begin this load’s dough; it goes the same way as the first: mix, rise, shape, rise.")
+    } else if kind == StepKind::Refill {
+        tr!("Take the loaves out, close the door and let the oven come back to its heat.")
+    } else if kind == StepKind::LaterBake {
+        tr!("Set this load in; it bakes as the first did.")
     } else {
         tr!(
             "Until it is due, keep this load’s shaped pieces in the fridge, covered; look for pieces \

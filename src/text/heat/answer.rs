@@ -13,7 +13,7 @@ pub fn kitchen_answer(kitchen: &Kitchen, options: FormatOptions) -> String {
     tr!(
         "room {room} · flour {flour} · fridge {fridge} · tap {tap}",
         room = number(kitchen.room),
-        flour = number(kitchen.flour),
+        flour = number(kitchen.flour_at()),
         fridge = number(kitchen.fridge),
         tap = format::temperature(kitchen.tap, options)
     )

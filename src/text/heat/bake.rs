@@ -77,14 +77,22 @@ pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
     let likely = format::minutes(time.likely, options);
     let range = format::minutes_range(time.from, time.to, options);
     let mass = format::mass(time.to_bake.baked.dough, options);
-    let means = match time.to_bake.baked.shape {
-        BakedShape::Loaf => tr!(
+    let baked = &time.to_bake.baked;
+    let means = match (baked.shape, baked.suits) {
+        (BakedShape::Loaf, Some(suits)) => tr!(
+            "{mass} of dough is little for this tin, which takes {suits} or more. As a loaf in a tin of its own size it bakes {likely} ({range}).",
+            mass = mass,
+            suits = format::mass(suits, options),
+            likely = likely,
+            range = range
+        ),
+        (BakedShape::Loaf, None) => tr!(
             "{mass} of dough in a tin bake as one loaf, however many pieces touch: {likely} ({range}).",
             mass = mass,
             likely = likely,
             range = range
         ),
-        BakedShape::Apart => tr!(
+        (BakedShape::Apart, _) => tr!(
             "Pieces of {mass} that stand apart bake in {likely} ({range}).",
             mass = mass,
             likely = likely,

@@ -93,7 +93,13 @@ pub fn teacher_card(
     let taken: Vec<String> = benches.filter_map(takes).collect();
     card.note(tr!("From the teacher’s bowl"), &taken.join("\n"));
     let stagger = class.stagger.iter().map(|advice| advice.to_do.to_string());
-    let loads: Vec<String> = class.loads.iter().cloned().chain(stagger).collect();
+    let loads: Vec<String> = class
+        .loads
+        .iter()
+        .chain(&class.evened)
+        .cloned()
+        .chain(stagger)
+        .collect();
     card.note(tr!("Oven"), &loads.join("\n"));
     if let Some(rounded) = rounded {
         card.below_scale(&caution::below_scale(rounded, options));

@@ -1,12 +1,14 @@
 //! The steps of the bench in sentences, as a card and a link list them.
 
+use crate::engine::class::OvenPlan;
 use crate::engine::formula::Formula;
-use crate::results::day::{BenchStep, ListedStep};
+use crate::engine::plan::StepKind;
+use crate::results::day::{BenchStep, ListedStep, later_than_first, load_begins};
 use crate::results::heat::is_met;
 use crate::sheet::civil::Zone;
 use crate::text::{
     caution::Hazard,
-    day::{caution_of, listed_sentence, running_sentence},
+    day::{caution_of, listed_sentence, load_waits, running_sentence},
     format,
     format_options::FormatOptions,
     name, tr,
@@ -42,6 +44,9 @@ pub fn card_steps(
         if let Some(note) = dough_note(&listed.figures, options) {
             says = format!("{says} {note}");
         }
+        if let Some(note) = load_note(listed, list, options) {
+            says = format!("{says} {note}");
+        }
         let runs = listed.runs.iter().filter_map(|runs| {
             let begins = runs.timed.begins;
             let says = running_sentence(&runs.figures, begins, formula, zone, options)?;
@@ -62,6 +67,37 @@ pub fn card_steps(
         told.extend(step.hazard);
     }
     steps
+}
+
+/// Says at the step where a load's dough begins how much later that is for the loaves of each load of
+/// the class.
+pub fn with_loads(
+    steps: &mut [CardStep],
+    list: &[ListedStep],
+    oven: &OvenPlan,
+    options: FormatOptions,
+) {
+    let waits = load_waits(oven, options);
+    let begins = load_begins(list).and_then(|at| steps.get_mut(at));
+    if let (Some(step), Some(waits)) = (begins, waits) {
+        step.says = format!("{} {waits}", step.says);
+    }
+}
+
+/// The minutes of a step of a later load: how much later than the first it goes in, or how long it takes.
+fn load_note(listed: &ListedStep, list: &[ListedStep], options: FormatOptions) -> Option<String> {
+    let later = later_than_first(&listed.step, list)?;
+    Some(if listed.step.at.work == StepKind::LaterDough {
+        tr!(
+            "That is {time} later than the first.",
+            time = format::minutes(later, options)
+        )
+    } else {
+        tr!(
+            "It takes {time}.",
+            time = format::minutes(listed.timed.lasts, options)
+        )
+    })
 }
 
 /// How warm the dough comes off the mixer, and what to do where that is too cold.

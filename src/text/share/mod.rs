@@ -18,7 +18,7 @@ mod steps;
 mod text;
 
 pub use card::{CardList, bench_card, class_bench_card, teacher_card};
-pub use card_steps::{CardStep, card_steps};
+pub use card_steps::{CardStep, card_steps, with_loads};
 pub use card_weights::card_weights;
 pub use code::{CodeView, code};
 pub use columns::blocks;

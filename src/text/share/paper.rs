@@ -61,10 +61,11 @@ pub fn class_sheet(
     columns.push(tr!("Everything together").to_owned());
     let rows = rows(view, options);
     let all = view.benches.iter().chain(&view.bowl);
-    let mut notes: Vec<String> = all.filter_map(takes).collect();
+    let mut notes: Vec<String> = view.weighed.iter().cloned().collect();
+    notes.extend(all.filter_map(takes));
     notes.extend(below_scale(view));
     notes.extend(view.bowls.iter().cloned());
-    notes.extend(view.loads.iter().cloned());
+    notes.extend(view.loads.iter().chain(&view.evened).cloned());
     notes.extend(view.stagger.iter().map(|advice| advice.to_do.to_string()));
     let mut paper = ClassSheet {
         title: sheet.name.clone(),

@@ -6,7 +6,7 @@ use leptos::wasm_split::wasm_split;
 use super::{Draw, Entry, chunk_view};
 use crate::app::lazy::lazy_view::{lazy_view, now_or_never};
 use crate::app::page::{
-    BatchKeys, OwnTin, StepList, VisitCards, VisitNotice, VisitSteps, WeighingHelp,
+    BatchKeys, NotYetForTin, OwnTin, StepList, VisitCards, VisitNotice, VisitSteps, WeighingHelp,
 };
 
 /// What the first chunk holds.
@@ -30,6 +30,7 @@ pub struct VisitRestChunk {
     steps: fn(StepList) -> AnyView,
     help: Draw,
     own_tin: Draw,
+    not_yet: Draw,
 }
 
 #[wasm_split(visit_rest, wasm_split_path = ::leptos::wasm_split, fallible)]
@@ -38,6 +39,7 @@ fn visit_rest() -> Entry<VisitRestChunk> {
         steps: |list| view! { <VisitSteps list /> }.into_any(),
         help: || view! { <WeighingHelp /> }.into_any(),
         own_tin: || view! { <OwnTin /> }.into_any(),
+        not_yet: || view! { <NotYetForTin /> }.into_any(),
     })
 }
 
@@ -86,4 +88,9 @@ pub fn weighing_help() -> AnyView {
 /// The visitor's own tin.
 pub fn own_tin() -> AnyView {
     chunk_view!(visit_rest.own_tin)
+}
+
+/// That the weights are not yet for the visitor's own tin.
+pub fn not_yet_for_tin() -> AnyView {
+    chunk_view!(visit_rest.not_yet)
 }

@@ -5,9 +5,9 @@ use leptos::prelude::*;
 use crate::app::part::{AnswerRow, SafetyLine, WorkingButton};
 use crate::app::state::{memo, use_app_state};
 use crate::engine::formula::{Caution, Figure};
-use crate::results::formula::{caution_working, cautions, figures};
+use crate::results::formula::{caution_working, cautions, figures, is_empty};
 use crate::text::caution::Hazard;
-use crate::text::{ErrorText, caution, tr};
+use crate::text::{ErrorText, caution, notice, tr};
 
 /// A caution, and in words: title, answer, meaning, what to do, source.
 type Told = (Caution, [String; 5]);
@@ -40,8 +40,12 @@ pub fn Cautions() -> impl IntoView {
                 .collect::<Vec<Told>>()
         })
     });
+    let empty = memo(move || state.with(is_empty));
     let missing = memo(move || {
         let options = state.options.get();
+        if empty.get() {
+            return Some(notice::nothing_in_it().to_owned());
+        }
         let error = state.with(|sheet| figures(sheet).share(Figure::Flour).err());
         error.map(|error| error.sentence(options))
     });
@@ -51,7 +55,9 @@ pub fn Cautions() -> impl IntoView {
         <For each=move || 0..count.get() key=|at| *at let(at)>
             <OneCaution found at />
         </For>
-        <SafetyLine step=Hazard::RawDough />
+        <Show when=move || !empty.get()>
+            <SafetyLine step=Hazard::RawDough />
+        </Show>
     }
 }
 

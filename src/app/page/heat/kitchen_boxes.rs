@@ -63,8 +63,14 @@ pub const TEMPERATURES: [Field<Kitchen>; 4] = [
     temperature(
         "kitchen-flour",
         tr_noop!("Flour"),
-        |kitchen, _, options| format::box_temperature(kitchen.flour, options),
-        |kitchen, text, options| read::temperature(text, options).map(|read| kitchen.flour = read),
+        |kitchen, _, options| format::box_temperature(kitchen.flour_at(), options),
+        |kitchen, text, options| {
+            kitchen.flour = match read::temperature(text, options) {
+                Err(ReadError::Empty) => None,
+                read => Some(read?),
+            };
+            Ok(())
+        },
     ),
     temperature(
         "kitchen-fridge",

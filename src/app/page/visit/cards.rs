@@ -24,6 +24,7 @@ pub type StepList = RwSignal<Option<Vec<ListedStep>>>;
 pub fn VisitCards() -> impl IntoView {
     let list = StepList::new(None);
     let (begins, has_rest) = (RwSignal::new(false), RwSignal::new(false));
+    let tin = RwSignal::new(false);
     clock::after_frame(move || {
         // The visitor may have gone to another place.
         let _gone = begins.try_set(true);
@@ -37,8 +38,8 @@ pub fn VisitCards() -> impl IntoView {
     view! {
         <h1 id=HEADING class="visually-hidden" tabindex="-1">{name::place(Place::Formula)}</h1>
         <div class="newspaper visit">
-            <HowMany />
-            <WeighCard list has_rest />
+            <HowMany tin />
+            <WeighCard list has_rest tin />
             {move || begins.get().then(|| lazy::visit_steps(list))}
             {move || begins.get().then(|| view! { <HandedCard /> })}
         </div>
@@ -90,6 +91,8 @@ fn WeighCard(
     list: StepList,
     /// Whether what helps with it has come.
     has_rest: RwSignal<bool>,
+    /// Whether the visitor looks at the own tin, or has.
+    tin: RwSignal<bool>,
 ) -> impl IntoView {
     let state = use_app_state();
     let (context, workspace) = (BatchContext::from_context(), WorkspaceStore::from_context());
@@ -111,6 +114,7 @@ fn WeighCard(
         card.get().map(|card| {
             view! {
                 <section class="card" aria-label=tr!("What to weigh")>
+                    {move || (has_rest.get() && tin.get()).then(lazy::not_yet_for_tin)}
                     <div class="body weights">
                         <p class="quiet">{made_here}</p>
                         {card.parts.into_iter().map(weigh_table).collect_view()}

@@ -3,11 +3,13 @@
 
 use leptos::prelude::*;
 
+use crate::app::browser::live_region::announce;
 use crate::app::page::{BatchContext, TargetBoxes, TinBody, WeighingAids};
-use crate::app::part::weigh_row;
-use crate::app::state::memo;
+use crate::app::part::{Button, weigh_row};
+use crate::app::state::{memo, use_app_state};
+use crate::results::batch::{target, tins};
 use crate::text::share::in_cups;
-use crate::text::tr;
+use crate::text::{self, tr};
 
 /// What helps to weigh.
 #[component]
@@ -28,6 +30,34 @@ pub fn OwnTin() -> impl IntoView {
         <div class="body">
             <TargetBoxes />
         </div>
+    }
+}
+
+/// That the weights are not yet for the visitor's tin, with the tap that makes them so.
+#[component]
+pub fn NotYetForTin() -> impl IntoView {
+    let state = use_app_state();
+    let context = BatchContext::from_context();
+    let takes = memo(move || {
+        let tins = state.with(|sheet| context.read_scaled(|scaled| tins::of(sheet, scaled)));
+        tins.flatten()?.another_dough()
+    });
+    let fill = move |()| {
+        if let Some(dough) = takes.get_untracked() {
+            state.edit(|sheet| sheet.batch.wanted = target::of_dough(sheet, dough));
+            announce(tr!("The batch now fits the tins."));
+        }
+    };
+    let says = move |takes| text::tins::not_yet(takes, state.options.get());
+    move || {
+        takes.get().map(|takes| {
+            view! {
+                <div class="advice" role="status">
+                    <p>{says(takes)}</p>
+                    <div class="buttons"><Button label=tr!("Weigh for my tin") on_tap=fill /></div>
+                </div>
+            }
+        })
     }
 }
 

@@ -11,7 +11,10 @@ use crate::text::{ErrorText, format, read, tr};
 
 /// The pieces in a box, and the tin behind a tap.
 #[component]
-pub fn HowMany() -> impl IntoView {
+pub fn HowMany(
+    /// Whether the visitor looks at the own tin, or has.
+    tin: RwSignal<bool>,
+) -> impl IntoView {
     let state = use_app_state();
     let context = BatchContext::from_context();
     let figure = memo(move || {
@@ -36,10 +39,7 @@ pub fn HowMany() -> impl IntoView {
         Ok(())
     };
     let of = move || each.get().map(|each| tr!("of {each}", each = each));
-    let tin = RwSignal::new(false);
-    let toggled = move |event: leptos::ev::Event| {
-        tin.set(event_target::<web_sys::HtmlElement>(&event).has_attribute("open"));
-    };
+    let toggled = move |_| tin.set(true);
     view! {
         <section class="card how-many" aria-label=tr!("How much?")>
             <div class="row">

@@ -7,6 +7,6 @@ mod notice;
 mod steps;
 
 pub use cards::{StepList, VisitCards};
-pub use help::{OwnTin, WeighingHelp};
+pub use help::{NotYetForTin, OwnTin, WeighingHelp};
 pub use notice::VisitNotice;
 pub use steps::VisitSteps;

@@ -8,7 +8,7 @@ use crate::app::browser::live_region::announce;
 use crate::app::page::{Day, HEADING};
 use crate::app::part::{AdviceCard, AnswerRow, Button, PickOne, weigh_table};
 use crate::app::state::{DialogKind, WorkspaceStore, memo, use_app_state};
-use crate::engine::class::Ahead;
+use crate::engine::class::{Ahead, ClassSettings};
 use crate::results::batch::class::{self, ClassResults};
 use crate::results::batch::class_batch;
 use crate::results::day::as_the_run_bakes;
@@ -26,10 +26,9 @@ pub fn ClassCard() -> impl IntoView {
     let workspace = WorkspaceStore::from_context();
     let answer = memo(move || {
         let options = state.options.get();
-        workspace.settings.with(|settings| {
-            let tin = state.with(|sheet| class::tin_difference(sheet, settings));
-            batch_answer::class(settings, tin, options)
-        })
+        let settings = workspace.class();
+        let tin = state.with(|sheet| class::tin_difference(sheet, &settings));
+        batch_answer::class(&settings, tin, options)
     });
     view! {
         <AnswerRow tucked=true title=tr!("Class") answer id="class">
@@ -46,7 +45,7 @@ fn Content() -> impl IntoView {
     let day = Day::from_context();
     day.open();
     let results = memo(move || {
-        let settings = workspace.settings.get();
+        let settings = workspace.class();
         let sheet = state.current();
         let (planned, learnt) = (day.settings.get(), day.learnt.get());
         state.kitchen.with(|kitchen| {
@@ -72,17 +71,19 @@ fn Content() -> impl IntoView {
         workspace.settings.change(|settings| settings.ahead = ahead);
     };
     let loaf = memo(move || {
-        let (settings, options) = (workspace.settings.get(), state.options.get());
+        let (settings, options) = (workspace.class(), state.options.get());
         let differs = state.with(|sheet| class::loaf_difference(sheet, &settings))?;
         Some(text::class::loaf_difference(differs, options))
     });
     let tin = memo(move || {
-        let settings = workspace.settings.get();
+        let settings = workspace.class();
         state.with(|sheet| class::tin_difference(sheet, &settings))
     });
     let use_tin = move |()| {
         if let Some((each, _)) = tin.get_untracked() {
-            workspace.settings.change(|settings| settings.loaf = each);
+            workspace
+                .settings
+                .change(|settings| *settings = settings.with_loaf(each));
         }
     };
     let tin_says = move || {
@@ -91,8 +92,15 @@ fn Content() -> impl IntoView {
             .map(|differs| text::class::tin_difference(differs, options))
     };
     let make = move |()| {
-        let settings = workspace.settings.get_untracked();
-        state.edit(|sheet| sheet.batch = class_batch::of_all(sheet, &settings));
+        let made = untrack(|| workspace.class());
+        if workspace
+            .settings
+            .with_untracked(|settings| settings.of_batch)
+        {
+            let fixed = |settings: &mut ClassSettings| *settings = settings.with_loaf(made.loaf);
+            workspace.settings.change(fixed);
+        }
+        state.edit(|sheet| sheet.batch = class_batch::of_all(sheet, &made));
         announce(tr!("The batch is now for the whole class."));
     };
     let plan = move |()| {
@@ -121,6 +129,7 @@ fn Content() -> impl IntoView {
                 <ClassBoxes />
                 <PickOne id="class-ahead" label=tr!("Paste and preferment made") choices=ways selected=ahead on_select=Callback::new(choose) />
                 <p class="follows">{move || view.with(|view| view.as_ref().map(|view| view.title.clone()).unwrap_or_default())}</p>
+                <p class="quiet follows">{move || view.with(|view| view.as_ref().ok()?.weighed.clone())}</p>
                 {move || loaf.get().map(|says| view! { <p>{says}</p> })}
                 {move || tin_says().map(|says| view! { <p>{says}</p> <div class="buttons"><Button label=tr!("Use the tin’s weight") on_tap=use_tin /></div> })}
                 <AdviceCard title=tr!("The oven and the class") advice />
@@ -170,5 +179,6 @@ fn Sheet(
         <ul class="plain">{items(view.bowls)}</ul>
         <h3>{tr!("Oven")}</h3>
         <ul class="plain">{items(view.loads)}</ul>
+        {view.evened.map(|says| view! { <p class="quiet">{says}</p> })}
     }
 }

@@ -16,7 +16,7 @@ impl FieldData for ClassSettings {
     }
 
     fn read(workspace: WorkspaceStore, get: &dyn Fn(&Self) -> String) -> String {
-        workspace.settings.with(get)
+        get(&workspace.class())
     }
 
     fn change(
@@ -56,7 +56,7 @@ const FIELDS: [Field<ClassSettings>; 7] = [
         unit: of_mass,
         get: |settings, _, options| format::box_mass(settings.loaf, options),
         set: |settings, text, options| {
-            settings.loaf = read::mass(text, options)?;
+            *settings = settings.with_loaf(read::mass(text, options)?);
             Ok(())
         },
     },

@@ -7,15 +7,26 @@ use crate::app::page::BatchContext;
 use crate::app::part::part_word;
 use crate::app::state::{memo, use_app_state};
 use crate::results::batch::weighing::{PartToWeigh, parts_to_weigh};
-use crate::text::{format, line, tr};
+use crate::text::{batch_answer, format, line, tr};
 
 /// All parts with what to weigh into them.
 #[component]
 pub fn Weighing() -> impl IntoView {
     let state = use_app_state();
     let parts = memo(move || state.with(|sheet| parts_to_weigh(&sheet.formula)));
+    let context = BatchContext::from_context();
+    let more = memo(move || {
+        let options = state.options.get();
+        let more = context.read_scaled(|scaled| batch_answer::weighs_more(scaled, options));
+        more.flatten()
+    });
+    let more = move || {
+        more.get()
+            .map(|says| view! { <p class="quiet follows">{says}</p> })
+    };
     view! {
         <section class="card weighing" aria-label=tr!("What to weigh")>
+            {more}
             <For each=move || parts.get() key=Clone::clone let(part)>
                 <PartList part />
             </For>
