@@ -262,13 +262,12 @@ fn nothing_is_told_to_stand_out_for_more_than_two_hours_in_all() {
             ..cold_morning()
         };
         let remedies = dough_remedies(&dough, celsius(25.0), &around()).unwrap();
-        let steps = remedies.iter().flat_map(DoughRemedy::steps);
-        let told: Vec<f64> = steps
-            .filter_map(|step| match step {
-                DoughStep::StandOut { minutes } => Some(minutes.minutes()),
-                _ => None,
-            })
-            .collect();
+        let mut told: Vec<f64> = Vec::new();
+        for step in remedies.iter().flat_map(DoughRemedy::steps) {
+            if let DoughStep::StandOut { minutes } = step {
+                told.push(minutes.minutes());
+            }
+        }
         assert!(
             told.iter().all(|told| (stood..=120.0).contains(told)),
             "{told:?}"

@@ -1,6 +1,7 @@
 //! Splits the compiled page at its entry points: a main module, and chunks that load on demand.
 
 use anyhow::{Context, Result, anyhow};
+use std::collections::HashMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 use wasm_encoder::{Module, RawSection};
@@ -49,32 +50,34 @@ pub(crate) fn split(compiled: &Path) -> Result<SplitPage> {
         .context("the compiled page could not be split")?;
     let mut entries: Vec<String> = output.prefetch_map.keys().cloned().collect();
     entries.sort();
-    let needed_by = |name: &str| {
-        let needs = |entry: &&String| {
-            let needed = output.prefetch_map.get(*entry);
-            needed.is_some_and(|needed| needed.iter().any(|needed| needed == name))
-        };
-        entries.iter().filter(needs).cloned().collect()
-    };
-    let mut chunks = Vec::new();
-    for path in &output.split_modules {
-        let name = path.file_stem().context("a chunk without a name")?;
-        let name = name.to_string_lossy().into_owned();
-        let needed_by: Vec<String> = needed_by(&name);
-        // A chunk without content is needed by none.
-        if needed_by.is_empty() {
-            continue;
-        }
-        chunks.push(Chunk {
-            needed_by,
-            bytes: without_custom_sections(&fs::read(path)?)?,
-            name,
-        });
-    }
+    let chunks = output
+        .split_modules
+        .iter()
+        .map(|path| chunk(path, &entries, &output.prefetch_map))
+        .collect::<Result<Vec<_>>>()?;
     Ok(SplitPage {
         main,
+        // A chunk without content is needed by none.
+        chunks: chunks
+            .into_iter()
+            .filter(|chunk| !chunk.needed_by.is_empty())
+            .collect(),
         entries,
-        chunks,
+    })
+}
+
+/// The chunk at `path`; `needed` has the chunks of each entry.
+fn chunk(path: &Path, entries: &[String], needed: &HashMap<String, Vec<String>>) -> Result<Chunk> {
+    let name = path.file_stem().context("a chunk without a name")?;
+    let name = name.to_string_lossy().into_owned();
+    let needs = |entry: &&String| {
+        let needed = needed.get(*entry);
+        needed.is_some_and(|needed| needed.contains(&name))
+    };
+    Ok(Chunk {
+        needed_by: entries.iter().filter(needs).cloned().collect(),
+        bytes: without_custom_sections(&fs::read(path)?)?,
+        name,
     })
 }
 
