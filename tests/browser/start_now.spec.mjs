@@ -43,7 +43,7 @@ test('a loaf without a night, begun now: ready as soon as it can be, told before
 });
 
 test('what the dough should be stays what was planned, whatever is measured', async (session) => {
-  const { page, day } = await onSaturday(session);
+  const { page, day } = await onFriday(session);
   await day.start();
   await day.goTo('Work the butter in');
   const should = async () => /The dough should be at [^.]*\d/.exec(plain(await day.bench.innerText()))?.[0];

@@ -6,6 +6,7 @@ use super::bench_course::Course;
 use super::bench_step::BenchStep;
 use super::day_results::DayResults;
 use super::input::DayInput;
+use super::planned_dough::planned_dough;
 use super::weighed_formula::{as_weighed, asked, settled};
 use super::which_rise::WhichRise;
 use crate::engine::batch::{Divided, Scaled, divide};
@@ -100,7 +101,7 @@ impl Asked<'_> {
     fn of_the_dough(&self) -> Option<BenchStep> {
         let sheet = self.input.sheet;
         if self.at.work == StepKind::Mix {
-            let dough = self.input.planned_dough(&self.results.run);
+            let dough = planned_dough(self.input, self.results);
             let steps = self.results.plan.steps();
             let minutes = sheet.heat.mixing;
             return Some(BenchStep::Mix {
@@ -113,7 +114,7 @@ impl Asked<'_> {
             });
         }
         if self.at.work == StepKind::ButterIn {
-            let dough = self.input.planned_dough(&self.results.run);
+            let dough = planned_dough(self.input, self.results);
             return Some(BenchStep::ButterIn { dough });
         }
         let rises = [StepKind::Bulk, StepKind::Proof, StepKind::LaterProof];

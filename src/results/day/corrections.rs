@@ -2,6 +2,7 @@
 
 use super::day_results::DayResults;
 use super::input::DayInput;
+use super::planned_dough::planned_dough;
 use super::rise_correction::{RiseDeviation, rise_deviation};
 use super::which_rise::WhichRise;
 use crate::engine::plan::{Conflict, Step, StepAt, StepKind};
@@ -68,6 +69,9 @@ const SAME_DURATION: f64 = 2.0;
 /// A time that differs by less is as planned, min.
 const SAME_TIME: f64 = 3.0;
 
+/// Bread that is ready sooner by less is no news, min. Common practice.
+const SOONER: f64 = 15.0;
+
 /// Returns the planned start of every step, for a bake that begins: what its deviations are
 /// measured from.
 #[must_use]
@@ -102,7 +106,7 @@ pub fn step_corrections(input: &DayInput, results: &DayResults, step: StepAt) ->
         start: start(results, bench, step),
         ready,
         durations,
-        dough: measured.map(|measured| (input.planned_run().dough, measured)),
+        dough: measured.map(|measured| (planned_dough(input, results), measured)),
         rise,
     }
 }
@@ -167,8 +171,9 @@ fn planned_ready(results: &DayResults, bench: &Bench) -> Option<Instant> {
 fn ready(results: &DayResults, bench: &Bench, any_changed: bool) -> Option<ReadyTime> {
     let planned = planned_ready(results, bench)?;
     let now = results.ready_to_cut();
-    if deviation(planned, now).is_some() {
-        return Some(ReadyTime::Moved { planned, now });
+    if let Some(off) = deviation(planned, now) {
+        let is_told = off.late || off.by.minutes() >= SOONER;
+        return is_told.then_some(ReadyTime::Moved { planned, now });
     }
     let is_on_time = any_changed && results.solved.conflicts.is_empty();
     is_on_time.then_some(ReadyTime::OnTime(planned))

@@ -10,7 +10,7 @@ use crate::engine::quantity::Temperature;
 use crate::engine::rise::RiseSettings;
 use crate::results::batch::{scale, scaled_formula};
 use crate::results::heat::{InOven, PasteCooling};
-use crate::results::run::{DoughBasis, PlanTimes, Run, RunInput};
+use crate::results::run::{PlanTimes, Run, RunInput};
 use crate::sheet::civil::Zone;
 use crate::sheet::day::{Bake, Bench, DaySettings};
 use crate::sheet::{Kitchen, Moment, Sheet};
@@ -89,12 +89,10 @@ impl<'a> DayInput<'a> {
         Run::of(&self.run_input(&made, rises, (None, planned.as_ref())))
     }
 
-    /// The temperature that the dough should have off the mixer, whatever was measured.
-    pub(super) fn planned_dough(&self, run: &Run) -> Temperature {
-        match run.dough_basis {
-            DoughBasis::Measured => self.planned_run().dough,
-            DoughBasis::Predicted | DoughBasis::Wished => run.dough,
-        }
+    /// The run by the times of its plan, with no dough temperature measured.
+    pub(super) fn unmeasured_run(&self, planned: &PlanTimes) -> Run {
+        let (made, rises) = (self.made(), self.rise_settings());
+        Run::of(&self.run_input(&made, &rises, (None, Some(planned))))
     }
 
     fn with_run_input<T>(

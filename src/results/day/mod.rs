@@ -36,6 +36,7 @@ mod oven_loads;
 mod part_warmth;
 mod paste_conflicts;
 mod plan_times;
+mod planned_dough;
 mod preferment;
 mod preferment_conflicts;
 mod ready_range;
