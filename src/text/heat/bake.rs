@@ -74,11 +74,33 @@ pub fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
 /// How long it takes, scaled from the known bake.
 #[must_use]
 pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
+    Advice {
+        means: bakes_in(time, options).into(),
+        to_do: tr!(
+            "Time is a hint; the temperature in the middle is the test. Begin to measure at the \
+             shorter time."
+        )
+        .into(),
+        source: if time.oven.is_some() {
+            tr!(
+                "conduction (Carslaw and Jaeger 1959), scaled from the known bake and by the bakes of your oven"
+            )
+        } else {
+            tr!(
+                "conduction (Carslaw and Jaeger 1959), scaled from the known bake; ovens differ: common practice"
+            )
+        }
+        .into(),
+    }
+}
+
+/// What bakes, and how long.
+fn bakes_in(time: &BakeTime, options: FormatOptions) -> String {
     let likely = format::minutes(time.likely, options);
     let range = format::minutes_range(time.from, time.to, options);
     let mass = format::mass(time.to_bake.baked.dough, options);
     let baked = &time.to_bake.baked;
-    let means = match (baked.shape, baked.suits) {
+    match (baked.shape, baked.suits) {
         (BakedShape::Loaf, Some(suits)) => tr!(
             "{mass} of dough is little for this tin, which takes {suits} or more. As a loaf in a tin of its own size it bakes {likely} ({range}).",
             mass = mass,
@@ -98,24 +120,6 @@ pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
             likely = likely,
             range = range
         ),
-    };
-    Advice {
-        means: means.into(),
-        to_do: tr!(
-            "Time is a hint; the temperature in the middle is the test. Begin to measure at the \
-             shorter time."
-        )
-        .into(),
-        source: if time.oven.is_some() {
-            tr!(
-                "conduction (Carslaw and Jaeger 1959), scaled from the known bake and by the bakes of your oven"
-            )
-        } else {
-            tr!(
-                "conduction (Carslaw and Jaeger 1959), scaled from the known bake; ovens differ: common practice"
-            )
-        }
-        .into(),
     }
 }
 
