@@ -90,7 +90,7 @@ test('an empty formula has dashes for its figures, and one sentence says why', a
   await page.dialog.getByRole('button', { name: 'Done' }).click();
   const figures = await page.keyFigures();
   assert.deepEqual([figures[0].value, figures[2].value], ['–', '–']);
-  const why = page.page.getByRole('main').getByText('The dough holds no flour');
+  const why = page.page.getByRole('main').getByText('Nothing is in it yet. Begin with the flour');
   await why.waitFor();
   await counts(why, 1);
   const { height } = await page.page.getByRole('banner').boundingBox();

@@ -10,7 +10,8 @@ use crate::engine::quantity::{Instant, Minutes};
 ///
 /// A bake that runs ahead keeps its time while something may still be held for longer: what is in the
 /// fridge, or the bread once it is cool. Dough that has risen cannot wait, and so the bread is ready
-/// sooner. A time that was set after the bake began is kept.
+/// sooner, also where it waits as long either way: nobody holds bread back for dough that waits
+/// already. A time that was set after the bake began is kept.
 pub(super) fn as_soon_as_it_can_be(
     input: &DayInput,
     plan: &Plan,
@@ -25,7 +26,7 @@ pub(super) fn as_soon_as_it_can_be(
         return None;
     }
     let soon = solve(plan, Aim::From(input.now.instant()), around);
-    let is_better = self::waits(around, &soon).is_none_or(|then| then < waits);
+    let is_better = self::waits(around, &soon).is_none_or(|then| then <= waits);
     (soon.table < set && is_better).then_some(soon)
 }
 
