@@ -201,6 +201,8 @@ fn ranges_name_both_ends_and_the_unit_once() {
 
 #[test]
 fn boxes_hold_bare_digits() {
+    assert_eq!(format::box_own_mass(g(918.95), british()), "919");
+    assert_eq!(format::box_own_mass(g(91.895), british()), "91.9");
     assert_eq!(format::box_mass(g(12_345.678), british()), "12345.68");
     assert_eq!(format::box_mass(g(0.4682), german()), "0,468");
     assert_eq!(format::box_mass(g(113.398_092_5), american()), "4");

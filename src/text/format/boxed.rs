@@ -19,6 +19,18 @@ pub fn box_mass(mass: Mass, options: FormatOptions) -> String {
     boxed(number, places, options)
 }
 
+/// A mass that nobody typed, in digits that a baker weighs: "919", "91.9".
+#[must_use]
+pub fn box_own_mass(mass: Mass, options: FormatOptions) -> String {
+    let number = options.units.mass.number_of(mass);
+    let places = match options.units.mass {
+        MassUnit::Grams if number >= 100.0 => 0,
+        MassUnit::Grams => 1,
+        MassUnit::Ounces => 2,
+    };
+    boxed(number, places, options)
+}
+
 /// A share in percent: "66.4".
 #[must_use]
 pub fn box_share(share: Share, options: FormatOptions) -> String {

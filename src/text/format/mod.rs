@@ -17,8 +17,8 @@ pub use bought::{
     box_money, box_room, declared, declared_energy, millimetres, money, room, volume,
 };
 pub use boxed::{
-    box_count, box_factor, box_figure, box_mass, box_parts, box_percentage, box_share,
-    box_temperature, box_viscosity,
+    box_count, box_factor, box_figure, box_mass, box_own_mass, box_parts, box_percentage,
+    box_share, box_temperature, box_viscosity,
 };
 pub use change::{
     from_to, mass_change, mass_difference, mass_range, points_change, range, relative_change,

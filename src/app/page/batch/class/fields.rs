@@ -54,7 +54,13 @@ const FIELDS: [Field<ClassSettings>; 7] = [
         id: "class-loaf",
         label: tr_noop!("Dough for one loaf"),
         unit: of_mass,
-        get: |settings, _, options| format::box_mass(settings.loaf, options),
+        get: |settings, _, options| {
+            if settings.of_batch {
+                format::box_own_mass(settings.loaf, options)
+            } else {
+                format::box_mass(settings.loaf, options)
+            }
+        },
         set: |settings, text, options| {
             *settings = settings.with_loaf(read::mass(text, options)?);
             Ok(())
