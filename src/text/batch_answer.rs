@@ -46,14 +46,14 @@ pub fn weighs_more(scaled: &Scaled, options: FormatOptions) -> Option<String> {
     let mass = |mass| format::mass(mass, options);
     let steam = more.steam.map(|steam| {
         tr!(
-            "{weighed} of dough is weighed in, {steam} leaves as steam.",
+            "{weighed} weighed in, {steam} leaves as steam.",
             weighed = mass(scaled.weighed_in),
             steam = mass(steam)
         )
     });
     let stays = more.stays.map(|stays| {
         tr!(
-            "Filling and drizzle are more than in Formula: {share} stays in bag and bowl.",
+            "Filling and drizzle: {share} stays in bag and bowl.",
             share = format::share(stays, options)
         )
     });

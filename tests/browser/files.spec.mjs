@@ -25,6 +25,7 @@ test('the link that is handed out opens elsewhere as the same formula, and is at
   const other = await session.open('phone', { at: new URL(link).hash });
   const visitor = new Formula(other.page);
   assert.equal(await visitor.name(), 'Lantern Lane chocolate loaf');
+  await visitor.openWritten();
   await holds(visitor.weight('Final dough', 'Salt'), '9.1');
   await other.page.getByRole('button', { name: 'Keep it', exact: true }).click();
   const named = { ...record, name: `${record.name} (2)` };
