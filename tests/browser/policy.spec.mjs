@@ -81,7 +81,14 @@ test('the page repeats the policy, and every script and style is held to its sum
     assert.equal(sum, `sha256-${createHash('sha256').update(await readFile(join(DIST, path))).digest('base64')}`, tag);
     held += 1;
   }
-  assert.equal(held, 5, 'script, the one that loads pieces, style sheet, who is here first, boot script');
+  assert.equal(held, 4, 'script, style sheet, who is here first, boot script');
+  // What comes later is held by the main script.
+  const main = (await readFile(join(DIST, (await files()).find((name) => /^softcrumb\..*\.js$/.test(name))))).toString();
+  for (const later of [/^chunks\./, /^later\./]) {
+    const name = (await files()).find((one) => later.test(one));
+    const sum = createHash('sha256').update(await readFile(join(DIST, name))).digest('base64');
+    assert.ok(main.includes(name) && main.includes(`sha256-${sum}`), name);
+  }
 });
 
 test('a binary that is not the one built is not run, and the page says what to do', async (session) => {
