@@ -6,7 +6,7 @@ use crate::text::tr;
 /// What a part is called: its own name, else that of its kind.
 #[must_use]
 pub fn part(part: &Part) -> &str {
-    if part.name.is_empty() {
+    if part.name.trim().is_empty() {
         part_kind(part.kind)
     } else {
         &part.name
