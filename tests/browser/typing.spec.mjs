@@ -11,7 +11,7 @@ import { test } from './registry.mjs';
 const NEVER = ['', ' ', 'abc', '-', '.', ',', '1e99', '-1e99', 'NaN', 'Infinity', '-inf', '∞', '1..2', '1,2,3', '1 2', '5 bananas',
   '0x10', '1/0', '--5', '<b>5</b>', '5; drop', '٪', '🍞', '9'.repeat(400), 'e5', '1e', 'ثلاثة'];
 /// Boxes that mean something when they are empty: the best rows, the usual room, as the kitchen is, no price.
-const MAY_BE_EMPTY = /^(tin-rise|tin-rows|tin-room|tin-bottom\w*|melt-(liquid|chocolate|bowl)|pantry-|heat-(mixing|paste-bowl|across|flour)|warm-|cooling-from|(bulk|proof)-place)/;
+const MAY_BE_EMPTY = /^(tin-rise|tin-rows|tin-room|tin-bottom\w*|melt-(liquid|chocolate|bowl)|pantry-|heat-(mixing|paste-bowl|across|flour)|warm-|cooling-from|kitchen-flour|(bulk|proof)-place)/;
 /// Boxes for a temperature, which may be below zero.
 const BELOW_ZERO = /^(syrup-at|melt-(liquid|chocolate|bowl)|kitchen-(room|flour|fridge|tap)|heat-(wanted|mixing-bowl|paste-bowl|flour)|warm-|cooling-from|phase-oven|heat-known-oven|kitchen-altitude|(bulk|proof)-(at|place))/;
 /// A whole sentence.
