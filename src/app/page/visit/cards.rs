@@ -110,21 +110,28 @@ fn WeighCard(
         })
     });
     let made_here = made_here();
-    move || {
+    let is_there = memo(move || card.with(Option::is_some));
+    let weights = move || {
         card.get().map(|card| {
             view! {
-                <section class="card" aria-label=tr!("What to weigh")>
-                    {move || (has_rest.get() && tin.get()).then(lazy::not_yet_for_tin)}
-                    <div class="body weights">
-                        <p class="quiet">{made_here}</p>
-                        {card.parts.into_iter().map(weigh_table).collect_view()}
-                        <p class="quiet">{card.made}</p>
-                        <p><b>{card.allergens}</b></p>
-                    </div>
-                    {move || has_rest.get().then(lazy::weighing_help)}
-                </section>
+                <div class="body weights">
+                    <p class="quiet">{made_here}</p>
+                    {card.parts.into_iter().map(weigh_table).collect_view()}
+                    <p class="quiet">{card.made}</p>
+                    <p><b>{card.allergens}</b></p>
+                </div>
             }
         })
+    };
+    // What helps stays as it was opened while the weights follow.
+    view! {
+        <Show when=move || is_there.get()>
+            <section class="card" aria-label=tr!("What to weigh")>
+                {move || (has_rest.get() && tin.get()).then(lazy::not_yet_for_tin)}
+                {weights}
+                {move || has_rest.get().then(lazy::weighing_help)}
+            </section>
+        </Show>
     }
 }
 
