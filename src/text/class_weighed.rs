@@ -2,7 +2,7 @@
 
 use crate::engine::quantity::Mass;
 use crate::results::batch::class::ClassWeights;
-use crate::results::batch::class_weighed::{self, ClassWeighed};
+use crate::results::batch::{class_weighed, is_told};
 use crate::text::{chart::listed, format, format_options::FormatOptions, tr};
 
 /// "Weighed in all: 4927 g; of it 109 g stays in bowls and on benches."; `None` where it is all dough.
@@ -10,16 +10,16 @@ pub(super) fn class_weighed(weights: &ClassWeights, options: FormatOptions) -> O
     let weighed = class_weighed::of(weights)?;
     let mass = |mass: Mass| format::mass(mass, options);
     let mut reasons = Vec::new();
-    if ClassWeighed::is_told(weighed.beside) {
+    if is_told(weighed.beside) {
         reasons.push(tr!(
             "{mass} is filling, topping or wash",
             mass = mass(weighed.beside)
         ));
     }
-    if ClassWeighed::is_told(weighed.steam) {
+    if is_told(weighed.steam) {
         reasons.push(tr!("{mass} leaves as steam", mass = mass(weighed.steam)));
     }
-    if ClassWeighed::is_told(weighed.left) {
+    if is_told(weighed.left) {
         reasons.push(tr!(
             "{mass} stays in bowls and on benches",
             mass = mass(weighed.left)

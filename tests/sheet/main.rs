@@ -45,6 +45,7 @@ mod kitchens;
 mod known_dough;
 mod links;
 mod log_files;
+mod not_ready;
 mod observed;
 mod one_tap;
 mod paste_conflicts;

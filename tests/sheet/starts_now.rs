@@ -45,14 +45,15 @@ pub(crate) fn ask<T>(
 }
 
 /// An example at the bench: the sheet, its settings and the bake under way.
-struct AtBench {
+#[derive(Clone)]
+pub(crate) struct AtBench {
     sheet: Sheet,
     settings: DaySettings,
-    bench: Bench,
+    pub(crate) bench: Bench,
 }
 
 impl AtBench {
-    fn of(example: usize, now: Moment) -> Self {
+    pub(crate) fn of(example: usize, now: Moment) -> Self {
         let (sheet, settings) = (examples().remove(example).1, DaySettings::default());
         let bench = ask((&sheet, &settings), None, now, |input, results| {
             begin_bake(Id::from_random(1), None, now, input, Some(results))
@@ -64,14 +65,14 @@ impl AtBench {
         }
     }
 
-    fn ask<T>(&self, now: Moment, run: impl FnOnce(&DayInput, &DayResults) -> T) -> T {
+    pub(crate) fn ask<T>(&self, now: Moment, run: impl FnOnce(&DayInput, &DayResults) -> T) -> T {
         let of = (&self.sheet, &self.settings);
         ask(of, Some(&self.bench), now, run)
     }
 
     /// Does the steps that are due until one is to be waited for, each as long as it keeps hands busy;
     /// returns when that is, and the step that is next.
-    fn until_it_waits(&mut self, start: Moment) -> (Moment, StepKind) {
+    pub(crate) fn until_it_waits(&mut self, start: Moment) -> (Moment, StepKind) {
         let mut now = start;
         for _ in 0..30 {
             let bench = self.bench.clone();

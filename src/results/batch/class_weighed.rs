@@ -2,6 +2,7 @@
 //! bowls.
 
 use super::class::ClassWeights;
+use super::told::is_told;
 use crate::engine::quantity::Mass;
 
 /// What a class weighs in all, and what of it is no dough in a tin.
@@ -16,9 +17,6 @@ pub struct ClassWeighed {
     /// What stays in bowls and on benches, and what rounding to the scales adds.
     pub left: Mass,
 }
-
-/// A smaller difference is not told, g.
-const TOLD: f64 = 0.5;
 
 /// What the class weighs in all, where it is more than the dough of its loaves.
 ///
@@ -48,13 +46,5 @@ pub fn of(weights: &ClassWeights) -> Option<ClassWeighed> {
         steam,
         left: of_dough.less(steam).less(dough),
     };
-    (all.grams() > dough.grams() + TOLD).then_some(found)
-}
-
-impl ClassWeighed {
-    /// Whether so much is told of.
-    #[must_use]
-    pub fn is_told(mass: Mass) -> bool {
-        mass.grams() > TOLD
-    }
+    is_told(all.less(dough)).then_some(found)
 }

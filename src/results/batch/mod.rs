@@ -14,6 +14,8 @@ pub mod nutrition;
 pub mod shopping;
 pub mod target;
 pub mod tins;
+mod told;
 pub mod weighing;
 
 pub use batch_results::{BatchResults, as_formula, of, scale, scaled_formula};
+pub use told::is_told;

@@ -2,6 +2,7 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
+use super::told::is_told;
 use crate::engine::batch::{BatchTarget, Scaled};
 use crate::engine::quantity::Mass;
 use crate::engine::tin::{
@@ -34,18 +35,13 @@ impl TinResults {
         let fullness = self.filling.as_ref().ok()?.fullness?;
         Some(fullness == Fullness::Right)
     }
-}
 
-/// A smaller difference is not told, g.
-const TOLD: f64 = 0.5;
-
-impl TinResults {
     /// The dough that the tins take, where the batch has another.
     #[must_use]
     pub fn another_dough(&self) -> Option<Mass> {
         let filling = self.filling.as_ref().ok()?;
         let there = filling.there?;
-        let differs = (filling.all.grams() - there.grams()).abs() > TOLD;
+        let differs = is_told(filling.all.less(there)) || is_told(there.less(filling.all));
         differs.then_some(filling.all)
     }
 }

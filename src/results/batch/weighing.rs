@@ -1,7 +1,7 @@
 //! What to weigh: part by part, with the working of each weight and help for what is too little
 //! for the scale.
 
-use super::BatchResults;
+use super::{BatchResults, is_told};
 use crate::engine::batch::{ScaleReading, Scaled, SolutionAid};
 use crate::engine::formula::{Formula, LineAt, PartKind};
 use crate::engine::quantity::{Mass, Share};
@@ -62,9 +62,6 @@ pub struct WeighsMore {
     pub stays: Option<Share>,
 }
 
-/// A smaller difference is not told, g.
-const TOLD: f64 = 0.5;
-
 /// Why the weights of a batch add up to more than its dough, or than the formula times its factor.
 ///
 /// ```
@@ -80,16 +77,11 @@ const TOLD: f64 = 0.5;
 /// ```
 #[must_use]
 pub fn weighs_more(scaled: &Scaled) -> WeighsMore {
-    let beside = scaled.formula.parts.iter().any(|part| {
-        let is_beside = matches!(
-            part.kind,
-            PartKind::Filling | PartKind::Topping | PartKind::Wash
-        );
-        is_beside && part.mass().grams() > TOLD
-    });
+    let mut parts = scaled.formula.parts.iter();
+    let beside = parts.any(|part| !part.kind.in_dough() && is_told(part.mass()));
     let stays = scaled.losses.topping;
     WeighsMore {
-        steam: Some(scaled.steam).filter(|steam| steam.grams() > TOLD),
+        steam: Some(scaled.steam).filter(|steam| is_told(*steam)),
         stays: Some(stays).filter(|stays| beside && stays.fraction() > 0.0),
     }
 }

@@ -167,6 +167,18 @@ impl<'c> Course<'c> {
         Some(began.later(step.timer(timed.lasts)))
     }
 
+    /// When a step that has begun is over at the soonest: a rise or a bake by the range of its model,
+    /// what may last longer or shorter after the least; `None` where it has not begun.
+    pub(super) fn soonest_end(self, step: &Step) -> Option<Instant> {
+        let began = self.bench.bake.began(step.at)?.instant();
+        let (_, timed) = self.results.find(step.at)?;
+        let planned = step.timer(timed.lasts);
+        let soonest = step
+            .over_between
+            .map_or(step.lasts.least(), |(soonest, _)| soonest);
+        Some(began.later(if soonest < planned { soonest } else { planned }))
+    }
+
     /// When a step was over: as noted, else by the plan.
     pub(super) fn ended(self, at: StepAt) -> Option<Instant> {
         let mut steps = self.bench.bake.steps.iter();

@@ -4,7 +4,7 @@ use crate::engine::plan::{Around, Conflict, Solved};
 use crate::engine::quantity::Minutes;
 
 /// A conflict by less than this is no more than a late hand, min. Common practice.
-const GRAVE: f64 = 5.0;
+pub(super) const GRAVE: f64 = 5.0;
 
 /// Whether a conflict is one by five minutes or more. Work at night counts as far as it reaches into
 /// sleep from either end.

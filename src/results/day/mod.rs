@@ -31,6 +31,7 @@ mod input;
 mod kitchen_observations;
 mod learning;
 mod nights;
+mod not_ready;
 mod observations;
 mod oven_loads;
 mod part_warmth;
@@ -79,6 +80,7 @@ pub use fresh_paste::{FoundWarmth, FreshPaste, found_warmth};
 pub use input::DayInput;
 pub use kitchen_observations::{measured_cooling, measured_steam};
 pub use learning::{learnt, learnt_oven, taught_kitchen, with_learnt_friction, with_learnt_losses};
+pub use not_ready::{NotReady, not_ready};
 pub use observations::{
     Measurement, measurement_at, mixing_time, note_bread, note_dough, note_dough_temperature,
     note_durations, note_mixing_time, unmixed,

@@ -17,6 +17,7 @@ mod dough;
 mod learnt;
 mod loads;
 mod log;
+mod not_ready;
 mod path;
 mod preferment;
 mod ready;
@@ -52,6 +53,7 @@ pub use log::{
     bake_waits, baked_on, log_imported, not_a_picture, other_bake, photo_gone, photo_of,
     photo_stored, photo_too_large, photos_full, picture_broken, weighed_otherwise,
 };
+pub use not_ready::{not_before, not_ready};
 pub use path::{bulk, path_working, rise_working};
 pub use preferment::{preferment_conflict, preferment_cure, preferment_rise, preferment_working};
 pub use ready::{ready, ready_between, table_working};

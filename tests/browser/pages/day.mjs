@@ -79,7 +79,13 @@ export class DayPage {
 
   /// Does what the bench shows; begins at once what is not due yet.
   async next() {
-    await this.page.locator('.bench-buttons').getByRole('button', { name: GOES_ON }).click();
+    const early = this.bench.locator('summary').filter({ hasText: 'It is ready sooner' });
+    if (await early.isVisible()) {
+      await early.click();
+      await this.bench.getByRole('button', { name: 'Start it early' }).click();
+    } else {
+      await this.page.locator('.bench-buttons').getByRole('button', { name: GOES_ON }).click();
+    }
     await drawn(this.page);
   }
 

@@ -4,11 +4,13 @@ use leptos::prelude::*;
 
 use super::dividing::BenchBoxes;
 use super::target::PreviousTargets;
+use crate::app::browser::live_region::announce;
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::batch::{BatchFigure, Rounded, Scaled};
 use crate::engine::formula::Formula;
+use crate::engine::quantity::Mass;
 use crate::engine::working::WorkingLine;
-use crate::results::batch::{self, BatchResults};
+use crate::results::batch::{self, BatchResults, target};
 use crate::text::tr;
 
 /// The results of the batch.
@@ -51,6 +53,12 @@ impl BatchContext {
     /// Whether the formula can be scaled to its batch target.
     pub fn is_scaled(self) -> bool {
         self.results.with(|results| results.scaled.is_ok())
+    }
+
+    /// Makes the batch that the tins take.
+    pub fn fill_tins(state: AppState, dough: Mass) {
+        state.edit(|sheet| sheet.batch.wanted = target::of_dough(sheet, dough));
+        announce(tr!("The batch now fits the tins."));
     }
 
     /// A figure of the scaled batch; none where it cannot be scaled.

@@ -8,6 +8,7 @@ use super::bench_heading::STEP_HEADING;
 use super::corrections::{Deviations, StepCorrections};
 use super::measures::{Measures, MixedFor};
 use super::results::Day;
+use super::start_early::NotReadyYet;
 use super::warmth_boxes::WarmthBoxes;
 use super::weigh_rows::WeighRows;
 use crate::app::state::memo;
@@ -29,6 +30,7 @@ pub fn OneStep(
         <section class="one-step" aria-label=tr!("This step")>
             <StepName step />
             <Sentence step />
+            <NotReadyYet step />
             <WeighRows step />
             <Boxes step />
             <StepCorrections step />

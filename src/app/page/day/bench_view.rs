@@ -9,6 +9,7 @@ use super::bench_timers::Timers;
 use super::bench_wait_view::Waiting;
 use super::local_time::clock_now;
 use super::results::Day;
+use super::start_early::not_ready;
 use crate::app::browser::{alarm, screen, speech, wake_lock};
 use crate::app::part::Button;
 use crate::app::state::memo;
@@ -106,9 +107,23 @@ pub fn BenchView() -> impl IntoView {
         }
         .to_owned()
     });
+    let waits = not_ready(day, move || match shown.get() {
+        Shown::Wait(step, _) => Some(step),
+        Shown::Step(_) | Shown::End => None,
+    });
+    let not_before = memo(move || {
+        let found = waits.get()?;
+        let now = day.minute.get();
+        Some(
+            day.zone
+                .with_value(|zone| day_text::not_before(&found, now, zone)),
+        )
+    });
     let middle = move || match shown.get() {
         Shown::Step(step) => view! { <OneStep step /> }.into_any(),
-        Shown::Wait(step, waits_for) => view! { <Waiting step waits_for screen /> }.into_any(),
+        Shown::Wait(step, waits_for) => {
+            view! { <Waiting step waits_for screen not_ready=waits begin=go_on /> }.into_any()
+        }
         Shown::End => view! { <EndView screen /> }.into_any(),
     };
     view! {
@@ -118,7 +133,10 @@ pub fn BenchView() -> impl IntoView {
             {middle}
             <div class="bench-buttons">
                 <Button label=tr!("Back") on_tap=back disabled=is_first />
-                <Button label=goes_on class="primary" on_tap=go_on />
+                {move || match not_before.get() {
+                    Some(not_before) => view! { <p class="not-before">{not_before}</p> }.into_any(),
+                    None => view! { <Button label=goes_on class="primary" on_tap=go_on /> }.into_any(),
+                }}
             </div>
         </div>
     }

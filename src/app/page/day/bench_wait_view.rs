@@ -1,7 +1,5 @@
 //! The bench while there is nothing to do: until when, what runs meanwhile, what comes next.
 
-use std::time::Duration;
-
 use leptos::prelude::*;
 
 use super::began_box::BeganBox;
@@ -10,9 +8,10 @@ use super::bench_step_view::{Boxes, step_text};
 use super::corrections::{Deviations, StepCorrections};
 use super::ready_line::ReadyAt;
 use super::results::Day;
+use super::start_early::{StartEarly, StartedNow};
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
-use crate::results::day::{BenchScreen, before_mixing, is_asleep, start_now};
+use crate::results::day::{BenchScreen, NotReady, before_mixing, is_asleep};
 use crate::text::{day as day_text, name, tr};
 
 /// Nothing to do until the next step.
@@ -24,6 +23,11 @@ pub fn Waiting(
     waits_for: Option<StepAt>,
     /// What the bench shows.
     screen: Memo<BenchScreen>,
+    /// What is not ready yet for the next step.
+    not_ready: Memo<Option<NotReady>>,
+    /// Begins the next step at once.
+    #[prop(into)]
+    begin: Callback<()>,
 ) -> impl IntoView {
     let day = Day::from_context();
     let until = memo(move || {
@@ -81,7 +85,10 @@ pub fn Waiting(
             {runs}
             {plain}
             <ReadyAt />
-            <StartedNow step />
+            {move || match not_ready.get() {
+                Some(found) => view! { <StartEarly step found begin /> }.into_any(),
+                None => view! { <StartedNow step /> }.into_any(),
+            }}
         </section>
     }
 }
@@ -96,39 +103,6 @@ fn Meanwhile(
         day_text::bench_meanwhile(found, &input.sheet.formula, input.zone, options)
     });
     view! { <p>{sentence}</p> }
-}
-
-/// So long after the frame it is worked out what starting now does: it takes a plan of its own.
-const AFTER_FRAME: Duration = Duration::from_millis(40);
-
-/// What becomes of the bread when the next step is started now.
-#[component]
-fn StartedNow(
-    /// The next step.
-    step: StepAt,
-) -> impl IntoView {
-    let day = Day::from_context();
-    let wording = RwSignal::new(None::<String>);
-    Effect::new(move |_| {
-        day.results.track();
-        day.state.options.track();
-        let work = move || {
-            let found = untrack(|| {
-                let options = day.state.options.get();
-                day.with_results(|input, results| {
-                    let then = start_now(input, results, step)?;
-                    let (plan, formula) = (&results.plan, &input.sheet.formula);
-                    Some(day_text::start_now(
-                        &then, plan, formula, input.zone, options,
-                    ))
-                })
-            });
-            // The baker may have gone on.
-            drop(wording.try_set(found.flatten()));
-        };
-        set_timeout(work, AFTER_FRAME);
-    });
-    view! { <p class="started-now">{wording}</p> }
 }
 
 /// That the time waited for lies in the night.

@@ -35,6 +35,7 @@ mod removed_bake;
 mod results;
 mod ribbon_card;
 mod rise_card;
+mod start_early;
 mod step_row;
 mod steps_card;
 mod summary_view;

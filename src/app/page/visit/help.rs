@@ -3,11 +3,10 @@
 
 use leptos::prelude::*;
 
-use crate::app::browser::live_region::announce;
 use crate::app::page::{BatchContext, TargetBoxes, TinBody, WeighingAids};
 use crate::app::part::{Button, weigh_row};
 use crate::app::state::{memo, use_app_state};
-use crate::results::batch::{target, tins};
+use crate::results::batch::tins;
 use crate::text::share::in_cups;
 use crate::text::{self, tr};
 
@@ -44,8 +43,7 @@ pub fn NotYetForTin() -> impl IntoView {
     });
     let fill = move |()| {
         if let Some(dough) = takes.get_untracked() {
-            state.edit(|sheet| sheet.batch.wanted = target::of_dough(sheet, dough));
-            announce(tr!("The batch now fits the tins."));
+            BatchContext::fill_tins(state, dough);
         }
     };
     let says = move |takes| text::tins::not_yet(takes, state.options.get());

@@ -5,13 +5,11 @@ use leptos::prelude::*;
 use super::fields::TinBoxes;
 use super::plan::TinDrawing;
 use super::saved::SavedTins;
-use crate::app::browser::live_region::announce;
 use crate::app::page::BatchContext;
 use crate::app::part::{AdviceCard, AnswerRow, Button, Figure, PickOne, Shown, Verdict};
 use crate::app::state::{AppState, DialogKind, memo, use_app_state};
 use crate::engine::tin::TinKind;
 use crate::engine::working::WorkingLine;
-use crate::results::batch::target;
 use crate::results::batch::tins::{self, TinResults};
 use crate::sheet::TinUse;
 use crate::text::{self, batch_answer, chart::TinPlan, name, tins::TinView, tr};
@@ -133,8 +131,7 @@ fn TinFigures(
     let fill = move |()| {
         let dough = view.with_untracked(|view| view.as_ref()?.dough);
         if let Some(dough) = dough {
-            state.edit(|sheet| sheet.batch.wanted = target::of_dough(sheet, dough));
-            announce(tr!("The batch now fits the tins."));
+            BatchContext::fill_tins(state, dough);
         }
     };
     view! {
