@@ -83,7 +83,7 @@ fn a_cold_dough_takes_longer_and_a_warmer_place_corrects_it() {
     let bulk = step(StepKind::Bulk, 0);
     let planned = bench.planned(bulk).unwrap().begins;
     bench.bake.begin(bulk, planned);
-    bench.bake.noted.dough = off_by(8.0);
+    bench.bake.noted.dough = off_by(13.0);
     let warm = off(&bench).unwrap();
     assert!(warm.now < warm.planned && warm.place.unwrap().at < Kitchen::default().room);
 }
@@ -102,6 +102,36 @@ fn a_rise_that_begins_late_is_up_in_time_in_a_warmer_place() {
     assert!((off.late.minutes() - 20.0).abs() < 0.1, "{off:?}");
     let place = off.place.unwrap();
     assert!(place.due.minutes() < off.now.minutes() - 5.0, "{off:?}");
+}
+
+/// Common practice: a dough below its wished temperature is not cooled further, and a place is chosen as
+/// the dough is covered, not as it is nearly up.
+#[test]
+fn a_cooler_place_is_for_a_dough_that_is_too_warm_and_for_one_that_has_just_been_covered() {
+    let bulk = step(StepKind::Bulk, 0);
+    let mut bench = begun();
+    let planned = bench.planned(bulk).unwrap().begins;
+    bench.bake.begin(bulk, planned);
+    let off = |bench: &Bench, later: f64| {
+        let now = Moment::from_instant(planned.instant().later(minutes(later)));
+        asked(bench, now, |asked| {
+            rise_deviation(asked, &day::of(asked).unwrap(), WhichRise::Bulk).unwrap()
+        })
+    };
+    let (expected, wished) = asked(&bench, ms(NOW), |asked| {
+        (asked.run().dough, asked.sheet.heat.dough)
+    });
+    let below = at(expected.celsius().midpoint(wished.celsius()));
+    assert!(expected < below && below < wished);
+    bench.bake.noted.dough = Some(below);
+    let still_cold = off(&bench, 1.0);
+    assert!(still_cold.now < still_cold.planned);
+    assert_eq!(still_cold.place, None, "{still_cold:?}");
+    bench.bake.noted.dough = Some(at(wished.celsius() + 4.0));
+    let warm = off(&bench, 1.0);
+    assert!(warm.place.unwrap().at < Kitchen::default().room);
+    let nearly_up = off(&bench, warm.now.minutes() - 9.0);
+    assert_eq!(nearly_up.place, None, "{nearly_up:?}");
 }
 
 /// Among places of whole degrees none is nearer to the time than the one that is given.

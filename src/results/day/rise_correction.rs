@@ -30,6 +30,9 @@ pub struct RiseDeviation {
 const NEGLIGIBLE: f64 = 2.0;
 /// A place has to bring the rise nearer to its time by more than this, min.
 const WORTH_MOVING: f64 = 1.0;
+/// A place is reckoned with for the whole of a rise, and so is offered only in this first part of it.
+/// Common practice: the place is chosen as the dough is covered.
+const YOUNG: f64 = 0.25;
 
 /// Returns how a rise of the bake under way deviates, in kelvins and minutes; `None` where it does
 /// not, is over, or is not known.
@@ -67,8 +70,15 @@ pub fn rise_deviation(
         (which, wanted),
     );
     let miss = |due: Minutes| (due.minutes() - left).abs();
-    let is_better =
-        |place: &RisePlace| chosen != Some(place.at) && miss(place.due) + WORTH_MOVING <= miss(now);
+    let can_move = is_young(input, bench, (which, now));
+    // Nobody cools a dough that is too cold already, so that it is up no sooner than planned.
+    let is_too_warm = run.dough > input.sheet.heat.dough;
+    let is_better = |place: &RisePlace| {
+        can_move
+            && (place.due < now || is_too_warm)
+            && chosen != Some(place.at)
+            && miss(place.due) + WORTH_MOVING <= miss(now)
+    };
     Some(RiseDeviation {
         which,
         planned,
@@ -77,6 +87,12 @@ pub fn rise_deviation(
         place: place.filter(is_better),
         chosen,
     })
+}
+
+/// Whether another place still has nearly all of a rise before it: it has not begun, or only just.
+fn is_young(input: &DayInput, bench: &Bench, (which, lasts): (WhichRise, Minutes)) -> bool {
+    let began = bench.bake.began(which.step()).map(Moment::instant);
+    began.is_none_or(|began| input.now.instant().since(began).minutes() < lasts.minutes() * YOUNG)
 }
 
 fn due(rises: &Rises, which: WhichRise) -> Option<Minutes> {

@@ -63,7 +63,7 @@ fn dough(step: &BenchStep, zone: &Zone, options: FormatOptions) -> Option<String
     }
     if let BenchStep::ButterIn { dough } = step {
         return Some(tr!(
-            "Work it in bit by bit until the dough is smooth again. The dough should be at {dough}.",
+            "Work it in bit by bit until the dough is smooth again. The dough is then at about {dough}.",
             dough = format::near_temperature(*dough, options)
         ));
     }

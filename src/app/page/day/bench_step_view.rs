@@ -92,8 +92,11 @@ pub fn Sentence(
             found, formula, input.zone, options,
         ))
     });
-    let note = step_text(step, |found, _, options| {
-        day_text::bench_note(found, options)
+    let note = step_text(step, |found, input, options| {
+        // What was measured is told in its stead.
+        let measured = input.bench.and_then(|bench| bench.bake.noted.dough);
+        let predicted = measured.is_none().then_some(found)?;
+        day_text::bench_note(predicted, options)
     });
     view! {
         <p class="sentence" id="bench-sentence">{sentence}</p>
