@@ -122,6 +122,13 @@ fn a_piece_gets_what_bag_and_bowl_leave_and_both_pages_say_it() {
         said.starts_with(&format!("{written} g of dark chocolate")),
         "{written}: {said}"
     );
+    assert!(said.ends_with("7 % stays in the bag."), "{said}");
+    let drizzled = all.iter().find(|(step, _)| step.work == StepKind::Drizzle);
+    let drizzled = &drizzled.unwrap().1;
+    assert!(
+        drizzled.contains("7 % of the 87 g stays in the bowl"),
+        "{drizzled}"
+    );
     let fill = chocolate::filling(scaled, part).unwrap().unwrap();
     let answer = chocolate_answer::filling(&fill, british()).replace('\u{A0}', " ");
     assert!(

@@ -159,8 +159,11 @@ impl Asked<'_> {
             return Some(BenchStep::Round { pieces });
         }
         if work == StepKind::Shape {
-            let filling = self.filling(&scaled);
-            return Some(BenchStep::Shape { pieces, filling });
+            return Some(BenchStep::Shape {
+                pieces,
+                filling: self.filling(&scaled),
+                stays: scaled.losses.topping,
+            });
         }
         if work == StepKind::Tin {
             let found = tins::of(self.input.sheet, &scaled);
@@ -176,7 +179,8 @@ impl Asked<'_> {
         if work == StepKind::Melt {
             return Some(BenchStep::Melt { all });
         }
-        (work == StepKind::Drizzle).then_some(BenchStep::Drizzle { all })
+        let stays = scaled.losses.topping;
+        (work == StepKind::Drizzle).then_some(BenchStep::Drizzle { all, stays })
     }
 
     /// The dough that was noted on the bench, else that of the batch with what was weighed otherwise,

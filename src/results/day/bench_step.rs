@@ -7,7 +7,7 @@ use crate::engine::batch::{Divided, Pieces};
 use crate::engine::formula::LineAt;
 use crate::engine::heat::{CoolingWay, CoreTarget, ReviewedPhase};
 use crate::engine::plan::StepKind;
-use crate::engine::quantity::{Instant, Length, Mass, Minutes, Temperature};
+use crate::engine::quantity::{Instant, Length, Mass, Minutes, Share, Temperature};
 
 /// A step at the bench with the figures of its sentence.
 #[derive(Clone, Debug, PartialEq)]
@@ -100,6 +100,8 @@ pub enum BenchStep {
         pieces: NonZeroU32,
         /// What goes inside each, with the line where it is one.
         filling: Option<(Mass, Option<LineAt>)>,
+        /// What of the weighed filling stays in bag and bowl.
+        stays: Share,
     },
     /// The pieces are set in their tins.
     Tin {
@@ -117,8 +119,10 @@ pub enum BenchStep {
     },
     /// It is drizzled on.
     Drizzle {
-        /// All that goes on top.
+        /// All that is made to go on top.
         all: Mass,
+        /// What of it stays in the bowl.
+        stays: Share,
     },
     /// The oven heats up.
     Preheat {

@@ -55,44 +55,49 @@ pub fn rise_deviation(
         return None;
     }
     let left = planned.minutes() - late.minutes();
-    let wanted = Minutes::from_minutes(left.max(0.0)).ok()?;
-    let settings = input.rise_settings();
-    let run = &results.run;
-    let place = rise_place(
-        &RiseInput {
-            formula: &run.formula,
-            kitchen: input.kitchen,
-            dough: run.dough,
-            pieces: input.sheet.batch.pieces.get(),
-            settings: &settings,
-            references: &run.references,
-        },
-        (which, wanted),
-    );
-    let miss = |due: Minutes| (due.minutes() - left).abs();
-    let can_move = is_young(input, bench, (which, now));
-    // Nobody cools a dough that is too cold already, so that it is up no sooner than planned.
-    let is_too_warm = run.dough > input.sheet.heat.dough;
-    let is_better = |place: &RisePlace| {
-        can_move
-            && (place.due < now || is_too_warm)
-            && chosen != Some(place.at)
-            && miss(place.due) + WORTH_MOVING <= miss(now)
-    };
+    let place = better_place(input, results, (which, now), left);
     Some(RiseDeviation {
         which,
         planned,
         now,
         late,
-        place: place.filter(is_better),
+        place: place.filter(|place| chosen != Some(place.at)),
         chosen,
     })
 }
 
+/// A place in which a rise is done nearer to what is left until it was to be, min, than where it is now;
+/// `None` where no place is, or where it is of no use any more.
+fn better_place(
+    input: &DayInput,
+    results: &DayResults,
+    (which, now): (WhichRise, Minutes),
+    left: f64,
+) -> Option<RisePlace> {
+    let run = &results.run;
+    let rise = RiseInput {
+        formula: &run.formula,
+        kitchen: input.kitchen,
+        dough: run.dough,
+        pieces: input.sheet.batch.pieces.get(),
+        settings: &input.rise_settings(),
+        references: &run.references,
+    };
+    let wanted = Minutes::from_minutes(left.max(0.0)).ok()?;
+    let place = rise_place(&rise, (which, wanted))?;
+    let miss = |due: Minutes| (due.minutes() - left).abs();
+    // Nobody cools a dough that is too cold already, so that it is up no sooner than planned.
+    let suits = place.due < now || run.dough > input.sheet.heat.dough;
+    let is_worth_it = miss(place.due) + WORTH_MOVING <= miss(now);
+    (suits && is_worth_it && is_young(input, (which, now))).then_some(place)
+}
+
 /// Whether another place still has nearly all of a rise before it: it has not begun, or only just.
-fn is_young(input: &DayInput, bench: &Bench, (which, lasts): (WhichRise, Minutes)) -> bool {
-    let began = bench.bake.began(which.step()).map(Moment::instant);
-    began.is_none_or(|began| input.now.instant().since(began).minutes() < lasts.minutes() * YOUNG)
+fn is_young(input: &DayInput, (which, lasts): (WhichRise, Minutes)) -> bool {
+    let began = input.bench.and_then(|bench| bench.bake.began(which.step()));
+    began
+        .map(Moment::instant)
+        .is_none_or(|began| input.now.instant().since(began).minutes() < lasts.minutes() * YOUNG)
 }
 
 fn due(rises: &Rises, which: WhichRise) -> Option<Minutes> {

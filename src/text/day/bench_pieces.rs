@@ -3,7 +3,7 @@
 use std::num::{NonZeroU16, NonZeroU32};
 
 use crate::engine::formula::{Formula, LineAt};
-use crate::engine::quantity::Mass;
+use crate::engine::quantity::{Mass, Share};
 use crate::results::day::BenchStep;
 use crate::text::{format, format_options::FormatOptions, name, tr, weighing};
 
@@ -40,8 +40,13 @@ pub(super) fn pieces(
             minutes = format::minutes(*minutes, options)
         ));
     }
-    if let BenchStep::Shape { pieces, filling } = step {
-        return Some(shape(*pieces, *filling, formula, options));
+    if let BenchStep::Shape {
+        pieces,
+        filling,
+        stays,
+    } = step
+    {
+        return Some(shape(*pieces, (*filling, *stays), formula, options));
     }
     if let BenchStep::Tin { pieces, tins, rows } = step {
         return Some(tin(*pieces, *tins, *rows, options));
@@ -57,18 +62,34 @@ fn on_top(step: &BenchStep, options: FormatOptions) -> Option<String> {
             all = format::mass(*all, options)
         ));
     }
-    if let BenchStep::Drizzle { all } = step {
-        return Some(tr!(
-            "Drizzle all {all} of the chocolate over it.",
-            all = format::mass(*all, options)
-        ));
+    if let BenchStep::Drizzle { all, stays } = step {
+        let all = format::mass(*all, options);
+        return Some(if stays.fraction() > 0.0 {
+            tr!(
+                "Drizzle the chocolate over it; {share} of the {all} stays in the bowl.",
+                share = format::share(*stays, options),
+                all = all
+            )
+        } else {
+            tr!("Drizzle all {all} of the chocolate over it.", all = all)
+        });
     }
     None
 }
 
+/// Why more filling is weighed than goes in; `None` where it is no more.
+fn stays_in_bag(stays: Share, options: FormatOptions) -> Option<String> {
+    (stays.fraction() > 0.0).then(|| {
+        tr!(
+            "{share} stays in the bag.",
+            share = format::share(stays, options)
+        )
+    })
+}
+
 fn shape(
     pieces: NonZeroU32,
-    filling: Option<(Mass, Option<LineAt>)>,
+    (filling, stays): (Option<(Mass, Option<LineAt>)>, Share),
     formula: &Formula,
     options: FormatOptions,
 ) -> String {
@@ -76,12 +97,16 @@ fn shape(
     match (filling, pieces.get()) {
         (Some((each, line)), _) => {
             let what = line.map(|line| line_name(line, formula).to_lowercase());
-            tr!(
+            let filled = tr!(
                 "{each} of {what} inside each of the {count} pieces. Close them well.",
                 each = format::mass(each, options),
                 what = what.unwrap_or_else(|| tr!("filling").to_owned()),
                 count = count
-            )
+            );
+            match stays_in_bag(stays, options) {
+                Some(stays) => format!("{filled} {stays}"),
+                None => filled,
+            }
         }
         (None, 1) => tr!("Shape it as long as the tin.").to_owned(),
         (None, _) => tr!("Shape {count} pieces, tight and even.", count = count),

@@ -113,7 +113,7 @@ fn dough_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
     Some(match wanted {
         Some(wanted) => {
             let advice = tr!(
-                "That is colder than the {wanted} wanted, and it will rise slowly: warm the liquid, and take what is in the fridge out earlier.",
+                "Wanted: {wanted}. Warm the liquid, and take what is in the fridge out earlier, or it rises slowly.",
                 wanted = format::temperature(wanted, options)
             );
             format!("{comes} {advice}")
