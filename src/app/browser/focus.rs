@@ -1,5 +1,6 @@
 //! Focus: the element that receives keys, and the scroll position.
 
+use leptos::html::Details;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::HtmlElement;
@@ -25,6 +26,15 @@ pub fn leave_box() {
     if let Some(element) = element.and_then(|element| element.dyn_into::<HtmlElement>().ok()) {
         let _refused = element.blur();
     }
+}
+
+/// Scrolls until the end of what has opened is on the screen, once it has been drawn.
+pub fn show_whole(opened: NodeRef<Details>) {
+    request_animation_frame(move || {
+        if let Some(opened) = opened.get_untracked() {
+            opened.scroll_into_view_with_bool(false);
+        }
+    });
 }
 
 /// Scrolls to the top of the page.

@@ -2,15 +2,19 @@
 
 use leptos::prelude::*;
 
-use crate::app::part::Button;
+use crate::app::browser::focus;
+use crate::app::part::{Button, part_id};
 use crate::app::state::{AppState, memo, use_app_state};
 use crate::engine::formula::{Part, PartKind};
 use crate::text::{name, notice, tr};
 
-/// Adds a part of a kind, in the order of the work.
-fn add(state: AppState, kind: PartKind) {
+/// Adds a part of a kind, in the order of the work; returns its place.
+fn add(state: AppState, kind: PartKind) -> usize {
     let part = Part::empty(kind, name::part_kind(kind).to_owned());
     state.edit(|sheet| sheet.formula.add_part(part));
+    let formula = state.sheet().formula;
+    let place = formula.parts.iter().rposition(|part| part.kind == kind);
+    place.unwrap_or_default()
 }
 
 /// Adds a part of a kind that is chosen.
@@ -18,8 +22,10 @@ fn add(state: AppState, kind: PartKind) {
 pub fn AddPart() -> impl IntoView {
     let state = use_app_state();
     let tap = move |kind: PartKind| {
-        add(state, kind);
+        let part = add(state, kind);
         state.close();
+        // What goes into it comes next.
+        focus::move_to(part_id(part));
     };
     let buttons = PartKind::ALL
         .into_iter()
@@ -53,6 +59,8 @@ pub fn NewParts() -> impl IntoView {
             </label>
         }
     };
+    // However the dialog is closed, the parts are then read from the first.
+    on_cleanup(|| focus::move_to(part_id(0)));
     let kinds = PartKind::ALL
         .into_iter()
         .filter(|kind| *kind != PartKind::Final);

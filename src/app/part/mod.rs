@@ -54,7 +54,7 @@ pub use icon::{Icon, Picture};
 pub use kitchen_link::KitchenLink;
 pub use melt_curve::MeltCurve;
 pub use number_box::NumberBox;
-pub use part_word::part_word;
+pub use part_word::{part_id, part_word};
 pub use pick_one::PickOne;
 pub use rise_curve::RiseCurve;
 pub use safety_line::SafetyLine;

@@ -1,4 +1,4 @@
-//! The word by which the style sheets know a kind of part.
+//! By what the page knows a part: its kind for the style sheets, its place for the focus.
 
 use crate::engine::formula::PartKind;
 
@@ -12,4 +12,9 @@ pub const fn part_word(kind: PartKind) -> &'static str {
         PartKind::Topping => "topping",
         PartKind::Wash => "wash",
     }
+}
+
+/// The id of the name of a part, which the focus is moved to.
+pub fn part_id(part: usize) -> String {
+    format!("part-{part}")
 }

@@ -22,15 +22,17 @@ pub fn DayKeys() -> impl IntoView {
         results.and_then(Result::ok)
     });
     view! {
-        <PlanFigure label=|results, zone| day_text::start_label(results, zone) saved select=|results, zone, _| format::clock_at(results.solved.begins, zone) working=day_text::path_working />
-        <PlanFigure label=|_, _| tr!("Bulk rise").to_owned() saved select=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
-        <PlanFigure label=|results, zone| day_text::table_label(results, zone) saved select=|results, zone, _| format::clock_at(results.ready_to_cut(), zone) working=day_text::table_working />
+        <PlanFigure name=tr!("Start") label=|results, zone| day_text::start_label(results, zone) saved select=|results, zone, _| format::clock_at(results.solved.begins, zone) working=day_text::path_working />
+        <PlanFigure name=tr!("Bulk rise") label=|_, _| tr!("Bulk rise").to_owned() saved select=|results, _, options| day_text::bulk(results, options) working=|results, _| day_text::rise_working(results, WhichRise::Bulk) />
+        <PlanFigure name=tr!("Ready") label=|results, zone| day_text::table_label(results, zone) saved select=|results, zone, _| format::clock_at(results.ready_to_cut(), zone) working=day_text::table_working />
     }
 }
 
 /// A figure of the plan; with what it was, where a trial changes it.
 #[component]
 fn PlanFigure(
+    /// Its name where there is no plan.
+    name: &'static str,
     /// Its name, with the day where it is a time.
     label: fn(&DayResults, &Zone) -> String,
     /// The results of the saved formula, while a trial is on.
@@ -53,7 +55,7 @@ fn PlanFigure(
     let label = memo(move || {
         day.state.options.track();
         let label = day.read(|results| day.zone.with_value(|zone| label(results, zone)));
-        label.unwrap_or_else(|| "–".to_owned())
+        label.unwrap_or_else(|| name.to_owned())
     });
     let working = move |()| {
         untrack(|| {

@@ -2,9 +2,11 @@
 
 use std::time::Duration;
 
+use leptos::html::Details;
 use leptos::prelude::*;
 
 use super::results::Day;
+use crate::app::browser::focus;
 use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
@@ -64,8 +66,13 @@ pub fn StartEarly(
 ) -> impl IntoView {
     let day = Day::from_context();
     let is_open = RwSignal::new(false);
+    let fold = NodeRef::<Details>::new();
+    let toggle = move |_| {
+        is_open.update(|open| *open = !*open);
+        focus::show_whole(fold);
+    };
     view! {
-        <details class="fold within otherwise" on:toggle=move |_| is_open.update(|open| *open = !*open)>
+        <details class="fold within otherwise" node_ref=fold on:toggle=toggle>
             <summary>
                 <span class="title">{tr!("It is ready sooner")}</span>
             </summary>

@@ -5,7 +5,7 @@ use leptos::prelude::*;
 
 use super::line_row::{CardTexts, LineRows};
 use crate::app::lazy;
-use crate::app::part::{IconButton, Picture, part_word};
+use crate::app::part::{IconButton, Picture, part_id, part_word};
 use crate::app::state::{DialogKind, PickFor, memo, use_app_state};
 use crate::text::{line, notice, tr};
 
@@ -75,7 +75,7 @@ fn Head(
     view! {
         <header>
             <h2>
-                <button type="button" class="button bare part-name" aria-haspopup="dialog" on:click=open>
+                <button type="button" class="button bare part-name" id=part_id(part) aria-haspopup="dialog" on:click=open>
                     <span class="letter" aria-hidden="true">{line::mark(part)}</span>
                     <span>{card.text(|card| &card.name)}</span>
                 </button>
