@@ -47,19 +47,6 @@ pub fn running_sentence(
     bench_meanwhile(step, formula, zone, options)
 }
 
-/// A step whose time or warmth stands in the line above or below it; `None` for any other.
-fn told_beside(step: &BenchStep) -> Option<&'static str> {
-    if let BenchStep::MixPreferment { .. } = step {
-        Some(tr!("Mix to a stiff dough and cover it."))
-    } else if let BenchStep::ButterIn { .. } = step {
-        Some(tr!(
-            "Work it in bit by bit until the dough is smooth again."
-        ))
-    } else {
-        None
-    }
-}
-
 /// A sentence that says how long; `None` where the bench's own has no clock in it.
 fn lasting(
     step: &BenchStep,
@@ -68,9 +55,6 @@ fn lasting(
     options: FormatOptions,
 ) -> Option<String> {
     let for_about = |until: Instant| format::about_minutes(until.since(begins), options);
-    if let Some(told) = told_beside(step) {
-        return Some(told.to_owned());
-    }
     if let BenchStep::IntoFridge { part, until } = step {
         let own = formula.parts.get(*part);
         return Some(tr!(

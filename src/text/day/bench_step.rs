@@ -6,6 +6,7 @@ use super::bench_pieces::pieces;
 use super::rise::signs;
 use crate::engine::formula::Formula;
 use crate::engine::plan::StepKind;
+use crate::engine::quantity::Temperature;
 use crate::results::day::{BenchStep, WhichRise};
 use crate::results::heat::is_met;
 use crate::sheet::civil::Zone;
@@ -61,11 +62,8 @@ fn dough(step: &BenchStep, zone: &Zone, options: FormatOptions) -> Option<String
         let warmed = bowl.map(|bowl| tr!("Warm the bowl to {bowl} first.", bowl = bowl));
         return Some(warmed.map_or(mixed.clone(), |warmed| format!("{warmed} {mixed}")));
     }
-    if let BenchStep::ButterIn { dough } = step {
-        return Some(tr!(
-            "Work it in bit by bit until the dough is smooth again. The dough is then at about {dough}.",
-            dough = format::near_temperature(*dough, options)
-        ));
+    if let BenchStep::ButterIn { .. } = step {
+        return Some(tr!("Work it in bit by bit until the dough is smooth again.").to_owned());
     }
     if let BenchStep::Rise { which, at, between } = step {
         let [soonest, latest] = between.map(|at| format::clock_at(at, zone));
@@ -97,24 +95,35 @@ fn oven(step: &BenchStep, zone: &Zone, options: FormatOptions) -> Option<String>
 /// What is to be known beside the sentence, in a line: how warm the dough comes off the mixer.
 #[must_use]
 pub fn bench_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
+    if let BenchStep::ButterIn { dough } = step {
+        return Some(expected_dough(*dough, options));
+    }
     let BenchStep::Mix { dough, wished, .. } = step else {
         return None;
     };
     let is_colder = wished.is_some_and(|wished| *dough < wished && !is_met(*dough, wished));
-    let dough = format::near_temperature(*dough, options);
+    let near = format::near_temperature(*dough, options);
     Some(match *wished {
         Some(wished) if is_colder => tr!(
             "Dough at {dough}, not {wished}: too cold, see Heat.",
-            dough = dough,
+            dough = near,
             wished = format::temperature(wished, options)
         ),
         Some(wished) => tr!(
             "Dough at {dough} instead of {wished}: see Heat.",
-            dough = dough,
+            dough = near,
             wished = format::temperature(wished, options)
         ),
-        None => tr!("Expected dough temperature: {dough}.", dough = dough),
+        None => expected_dough(*dough, options),
     })
+}
+
+/// How warm the dough is expected off the mixer.
+pub fn expected_dough(dough: Temperature, options: FormatOptions) -> String {
+    tr!(
+        "Expected dough temperature: {dough}.",
+        dough = format::near_temperature(dough, options)
+    )
 }
 
 /// The sentence while a step runs and there is nothing to do; `None` where nothing is to be watched.

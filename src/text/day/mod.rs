@@ -33,7 +33,7 @@ pub use answer::{
 pub use before_mixing::before_mixing;
 pub use bench::{addition, done, dough_deviation, timer, weighing_effect};
 pub use bench_lasting::{listed_sentence, numbered_steps, running_sentence};
-pub use bench_step::{bench_meanwhile, bench_note, bench_sentence};
+pub use bench_step::{bench_meanwhile, bench_note, bench_sentence, expected_dough};
 pub use bench_wait::{
     all_of_part, crust, findings, in_the_bowl, nothing_until, step_number, summary_figure,
     summary_name, underbaked,

@@ -8,7 +8,7 @@ use crate::results::heat::is_met;
 use crate::sheet::civil::Zone;
 use crate::text::{
     caution::Hazard,
-    day::{caution_of, listed_sentence, load_waits, running_sentence},
+    day::{caution_of, expected_dough, listed_sentence, load_waits, running_sentence},
     format,
     format_options::FormatOptions,
     name, tr,
@@ -105,10 +105,7 @@ fn dough_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
     let BenchStep::Mix { dough, wished, .. } = step else {
         return None;
     };
-    let comes = tr!(
-        "Expected dough temperature: {dough}.",
-        dough = format::near_temperature(*dough, options)
-    );
+    let comes = expected_dough(*dough, options);
     let wanted = wished.filter(|wished| *dough < *wished && !is_met(*dough, *wished));
     Some(match wanted {
         Some(wanted) => {
