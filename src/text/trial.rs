@@ -34,8 +34,9 @@ pub type Follows = (&'static str, Shown);
 pub fn follows(now: &Run, before: &Run, options: FormatOptions) -> Vec<Follows> {
     let warmth = |run: &Run| run.mixing.as_ref().ok().map(|mix| mix.dough.temperature);
     let warm = warmth(now).map(|now| {
-        let before = warmth(before).map(|before| heat::before_and_change(before, now, options));
-        Shown::changed(format::temperature(now, options), before)
+        let before =
+            warmth(before).map(|before| heat::dough_before_and_change(before, now, options));
+        Shown::changed(format::near_temperature(now, options), before)
     });
     let rise = |run: &Run| {
         let risen = run.rises.bulk.as_ref().ok();

@@ -63,6 +63,7 @@ mod step_corrections;
 mod tables;
 mod trial_changes;
 mod trials;
+mod untouched;
 mod weighed_otherwise;
 mod workspace;
 mod written;

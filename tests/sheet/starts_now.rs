@@ -47,7 +47,7 @@ pub(crate) fn ask<T>(
 /// An example at the bench: the sheet, its settings and the bake under way.
 #[derive(Clone)]
 pub(crate) struct AtBench {
-    sheet: Sheet,
+    pub(crate) sheet: Sheet,
     settings: DaySettings,
     pub(crate) bench: Bench,
 }

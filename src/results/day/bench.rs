@@ -60,6 +60,30 @@ pub fn begin_bake(
     bench
 }
 
+/// Whether a bench was only looked at: nothing is done, begun on purpose, weighed or noted.
+#[must_use]
+pub fn is_untouched(bench: &Bench) -> bool {
+    let bake = &bench.bake;
+    let opened = Bench {
+        at: bench.at,
+        planned: bench.planned.clone(),
+        ..Bench::new(Bake {
+            formula: bake.formula.clone(),
+            name: bake.name.clone(),
+            kitchen: bake.kitchen.clone(),
+            room: bake.room,
+            steps: bake.steps.clone(),
+            ..Bake::new(bake.id.clone(), bake.began)
+        })
+    };
+    let only_shown = match bake.steps.as_slice() {
+        [] => true,
+        [shown] => shown.ended.is_none(),
+        _ => false,
+    };
+    only_shown && *bench == opened
+}
+
 /// Returns the bake for the log. Its durations in minutes are noted where `results` is the plan of
 /// its formula.
 #[must_use]

@@ -13,8 +13,10 @@ use crate::sheet::day::{Bake, Bench, PlanSnapshot, WeighedOtherwise};
 /// A figure of the summary.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum SummaryFigure {
-    /// A temperature.
-    Warm(Temperature),
+    /// A temperature as it is predicted.
+    Expected(Temperature),
+    /// A temperature as it was measured.
+    Measured(Temperature),
     /// A duration.
     Lasts(Minutes),
 }
@@ -35,9 +37,10 @@ pub struct SummaryRow {
 /// Notes what was found at the bench: the water of the masses weighed, those that were not as asked,
 /// and the last temperature of a paste.
 pub fn note_findings(bench: &mut Bench, input: &DayInput) {
-    let water = weighing_effect(input)
-        .true_water
-        .map(|(_, weighed)| weighed);
+    let water = weighing_effect(input).true_water;
+    // Where no weight was ticked, nobody knows what was weighed.
+    let water = water.filter(|_| !bench.weighed.is_empty());
+    let water = water.map(|(_, weighed)| weighed);
     bench.bake.found.water = water.or(bench.bake.found.water);
     bench.bake.weighed = weighed_otherwise(input);
     let is_paste = |part: u16| {
@@ -112,9 +115,9 @@ pub fn bake_summary(
     ];
     let mixed = SummaryRow {
         of: StepKind::Mix,
-        predicted: dough.map(SummaryFigure::Warm),
-        happened: bake.noted.dough.map(SummaryFigure::Warm),
-        next: Some(SummaryFigure::Warm(next.run.dough)),
+        predicted: dough.map(SummaryFigure::Expected),
+        happened: bake.noted.dough.map(SummaryFigure::Measured),
+        next: Some(SummaryFigure::Expected(next.run.dough)),
     };
     let rows = took.into_iter().map(|(of, took)| SummaryRow {
         of,

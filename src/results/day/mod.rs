@@ -59,7 +59,7 @@ mod which_rise;
 pub use adjustments::{Adjustment, AdjustmentReason, adjustments};
 pub use bedtime::Bedtime;
 pub use before_mixing::{BeforeMixing, before_mixing};
-pub use bench::{TimerState, begin_bake, finish_bake, last_time, timer_state};
+pub use bench::{TimerState, begin_bake, finish_bake, is_untouched, last_time, timer_state};
 pub use bench_course::{BenchScreen, bench_screen, timers_beside};
 pub use bench_figures::bench_step;
 pub use bench_list::{ListedStep, RunningStep, bench_list};

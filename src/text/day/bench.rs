@@ -151,7 +151,7 @@ fn dough_warming(by: TemperatureChange, options: FormatOptions) -> String {
 #[must_use]
 pub fn dough_deviation(wished: Temperature, got: Temperature, options: FormatOptions) -> String {
     let (asked, warm) = (
-        format::temperature(wished, options),
+        format::near_temperature(wished, options),
         format::temperature(got, options),
     );
     if asked == warm {

@@ -92,7 +92,8 @@ pub fn summary_name(row: &SummaryRow) -> &'static str {
 #[must_use]
 pub fn summary_figure(figure: Option<SummaryFigure>, options: FormatOptions) -> String {
     match figure {
-        Some(SummaryFigure::Warm(at)) => format::temperature(at, options),
+        Some(SummaryFigure::Measured(at)) => format::temperature(at, options),
+        Some(SummaryFigure::Expected(at)) => format::near_temperature(at, options),
         Some(SummaryFigure::Lasts(minutes)) => format::minutes(minutes, options),
         None => "–".to_owned(),
     }

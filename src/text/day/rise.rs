@@ -91,7 +91,12 @@ pub fn rise_difference(risen: &Risen, here: Temperature, options: FormatOptions)
 #[must_use]
 pub fn rise_begins(results: &DayResults, options: FormatOptions) -> String {
     let place = format::temperature(results.bulk_place, options);
-    let dough = format::temperature(results.run.dough, options);
+    let dough = match results.run.dough_basis {
+        DoughBasis::Predicted => format::near_temperature(results.run.dough, options),
+        DoughBasis::Measured | DoughBasis::Wished => {
+            format::temperature(results.run.dough, options)
+        }
+    };
     match results.run.dough_basis {
         DoughBasis::Measured => tr!(
             "The dough came off the mixer at {dough}; it is {place} where it rises.",

@@ -19,13 +19,23 @@ pub fn kitchen_answer(kitchen: &Kitchen, options: FormatOptions) -> String {
     )
 }
 
+/// The dough off the mixer: as it was measured, or as a thermometer can tell what is predicted.
+#[must_use]
+pub fn off_mixer(dough: &DoughOffMixer, options: FormatOptions) -> String {
+    if dough.is_measured {
+        format::temperature(dough.temperature, options)
+    } else {
+        format::near_temperature(dough.temperature, options)
+    }
+}
+
 /// The dough off the mixer beside what is wanted: "12.9 °C (10 to 15), wanted 25 °C: too cold".
 #[must_use]
 pub fn dough_answer(dough: &DoughOffMixer, options: FormatOptions) -> String {
     let [low, high] = dough
         .between
         .map(|end| format::plain(options.units.temperature.number_of(end), 0, options.numbers));
-    let at = format::temperature(dough.temperature, options);
+    let at = off_mixer(dough, options);
     let found = if dough.is_measured {
         tr!("{at}, measured", at = at)
     } else {

@@ -15,3 +15,14 @@ pub fn before_and_change(
         format::temperature_change(now - before, options),
     )
 }
+
+/// The predicted temperature of a dough before a change, and the change.
+#[must_use]
+pub fn dough_before_and_change(
+    before: Temperature,
+    now: Temperature,
+    options: FormatOptions,
+) -> (String, String) {
+    let (_, change) = before_and_change(before, now, options);
+    (format::near_temperature(before, options), change)
+}

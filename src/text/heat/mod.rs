@@ -17,10 +17,10 @@ mod step;
 mod trust;
 
 pub use answer::{
-    bake_answer, cooling_answer, cut_answer, dough_answer, kitchen_answer, paste_answer,
+    bake_answer, cooling_answer, cut_answer, dough_answer, kitchen_answer, off_mixer, paste_answer,
 };
 pub use bake::{bake_time, core, known_bake, loaf_cooling, phase, phase_advice};
-pub use before::before_and_change;
+pub use before::{before_and_change, dough_before_and_change};
 pub use cooling::{stage, stage_verdict, verdict};
 pub use cooling_way::{bench_at_most, cooling_remedy, cooling_way};
 pub use development::development;

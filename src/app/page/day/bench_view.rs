@@ -47,6 +47,7 @@ pub fn BenchView() -> impl IntoView {
     on_cleanup(wake_lock::release);
     screen::give_to_bench(true);
     on_cleanup(|| screen::give_to_bench(false));
+    on_cleanup(move || day.forget_untouched());
     let screen = memo(move || {
         let now = day.now.get();
         day.results.with(|results| {

@@ -12,7 +12,7 @@ use crate::app::state::{AppState, Persisted, SaveError, memo, stored, use_app_st
 use crate::engine::learn::Learnt;
 use crate::engine::plan::PlanError;
 use crate::engine::quantity::Instant;
-use crate::results::day::{self, DayInput, DayResults, learnt, to_keep};
+use crate::results::day::{self, DayInput, DayResults, is_untouched, learnt, to_keep};
 use crate::results::heat::PasteCooling;
 use crate::results::run::Run;
 use crate::sheet::civil::Zone;
@@ -231,6 +231,16 @@ impl Day {
         if let (Some(step), Some(mut bench)) = (due, self.bench.get_untracked()) {
             bench.at = Some(step);
             self.put_bench(Some(bench));
+        }
+    }
+
+    /// Forgets a bake of which the bench was only looked at.
+    pub fn forget_untouched(self) {
+        let is_looked_at = |bench: &Option<Bench>| bench.as_ref().is_some_and(is_untouched);
+        if self.bench.with_untracked(is_looked_at) {
+            self.put_bench(None);
+            self.state.forget_changes(key::BENCH);
+            bench_copy::remove();
         }
     }
 

@@ -69,7 +69,8 @@ pub fn StartEarly(
     let fold = NodeRef::<Details>::new();
     let toggle = move |_| {
         is_open.update(|open| *open = !*open);
-        focus::show_whole(fold);
+        // Not before what starting now does has been worked out.
+        set_timeout(move || focus::show_whole(fold), AFTER_FRAME * 2);
     };
     view! {
         <details class="fold within otherwise" node_ref=fold on:toggle=toggle>

@@ -30,8 +30,8 @@ pub fn DoughFigure() -> impl IntoView {
         let shown = dough.map(|dough| {
             let now = dough.temperature;
             let before = context.before.with(|before| before.as_ref()?.dough);
-            let wording = |before| heat::before_and_change(before, now, options);
-            let value = format::temperature(now, options);
+            let wording = |before| heat::dough_before_and_change(before, now, options);
+            let value = heat::off_mixer(&dough, options);
             Shown::changed(value, before.map(wording))
         });
         shown.unwrap_or_else(|| Shown::plain(tr!("none").to_owned()))
