@@ -32,7 +32,7 @@ pub struct PartWeights {
 /// What to weigh of each part that has lines.
 #[must_use]
 pub fn part_weights(rounded: &Rounded, options: FormatOptions) -> Vec<PartWeights> {
-    let named = |at| Some(name::food_short(&rounded.formula.line(at)?.food).into_owned());
+    let named = |at| name::food_of(&rounded.formula, at);
     part_weights_named(rounded, named, options)
 }
 
@@ -56,14 +56,26 @@ pub fn part_weights_named(
     all.filter(|part| !part.lines.is_empty()).collect()
 }
 
-/// What to weigh of a line on paper: what the scale shows, and the exact weight where it shows nothing,
-/// for a pocket scale or a solution.
+/// What to weigh of a line on paper: what the scale shows, marked where that is far off; and the exact
+/// weight where it shows nothing, for a pocket scale or a solution.
 #[must_use]
 pub fn to_weigh(line: &RoundedLine, options: FormatOptions) -> String {
+    let shows = || format::mass_weighed(line.weighed, line.division, options);
     match line.reading {
-        ScaleReading::AsWeighed => format::mass_weighed(line.weighed, line.division, options),
+        ScaleReading::AsWeighed if is_far_off(line) => format!("⚠ {}", shows()),
+        ScaleReading::AsWeighed => shows(),
         ScaleReading::BelowScale => format::mass(line.exact, options),
     }
+}
+
+/// More of an error than this is told on paper, where no mark opens to its aid. Common practice: a tenth
+/// more or less yeast is a rise a tenth faster or slower.
+const FAR_OFF: f64 = 0.1;
+
+/// Whether what the scale shows of a line is far off, or nothing.
+pub(super) fn is_far_off(line: &RoundedLine) -> bool {
+    line.reading == ScaleReading::BelowScale
+        || line.error_share.is_some_and(|off| off.fraction() > FAR_OFF)
 }
 
 /// All of a part together, as finely as its finest scale weighs; what is too little for the scale is

@@ -130,6 +130,7 @@ test('when a step really began can be put right, and the plan follows', async (s
 test('a bake of another formula keeps its bench, and is found again', async (session) => {
   const { page, day } = await onFriday(session);
   await day.start();
+  await day.next();
   const first = await day.at();
   await day.leave();
   const formula = new Formula(page);

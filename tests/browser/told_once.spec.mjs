@@ -41,6 +41,18 @@ test('a pupil reads whose weights are shown, and where the formula as it was wri
   assert.ok(await top(written) < await top(first), 'it stands above the formula');
 });
 
+test('a trial in a visit says that it is tried, and has one button that keeps', async (session) => {
+  const { page } = await session.open('phone', { at: `#loaf=${LINK}` });
+  const keep = page.getByRole('button', { name: /^Keep/ });
+  await page.getByRole('button', { name: 'Try something without changing it' }).click();
+  await page.getByRole('region', { name: 'The formula as you try it' }).waitFor();
+  await counts(page.getByRole('region', { name: 'The formula as written' }), 0, 'it is not as written');
+  assert.deepEqual(await keep.allInnerTexts(), ['Keep'], 'the trial');
+  await page.getByRole('button', { name: 'Drop', exact: true }).click();
+  await page.getByRole('region', { name: 'The formula as written' }).waitFor();
+  assert.deepEqual(await keep.allInnerTexts(), ['Keep it'], 'the formula of the link');
+});
+
 test('the labels of a pupil’s tin are as wide as their boxes on a phone', async (session) => {
   const { page } = await session.open('phone', { at: `#loaf=${LINK}`, locale: 'en-GB' });
   await page.getByText('or my tin', { exact: true }).click();

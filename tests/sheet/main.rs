@@ -40,6 +40,7 @@ mod hostile_days;
 mod hostile_links;
 mod hostile_records;
 mod household;
+mod in_hand;
 mod kitchen_taught;
 mod kitchens;
 mod known_dough;

@@ -138,7 +138,10 @@ fn a_bake_that_is_begun_early_still_says_what_is_not_ready() {
         let still = early.ask(now, |_, results| {
             not_ready(Some(results), Some(&early.bench), *next, now)
         });
-        let is_set_going = matches!(next.work, StepKind::Bake | StepKind::Cool);
+        let is_set_going = matches!(
+            next.work,
+            StepKind::Preheat | StepKind::Bake | StepKind::Cool
+        );
         assert_eq!(still.is_some(), is_set_going, "{next:?}");
     }
 }

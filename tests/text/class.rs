@@ -84,6 +84,7 @@ fn a_class_is_listed_bench_by_bench_and_load_by_load() {
 #[test]
 fn the_sums_of_the_sheet_add_up_to_the_gram() {
     let grams = |cell: &str| -> f64 {
+        let cell = cell.trim_start_matches("⚠ ");
         let number = cell.replace(['\u{A0}', '\u{2007}', '\u{2008}', '\u{2060}', ','], "");
         let number = number.trim_end_matches('g');
         if cell.contains("kg") {

@@ -82,7 +82,8 @@ fn every_page_tells_the_yeast_that_no_kitchen_scale_shows() {
     let card = bench_card(&sheet, &batch, list, (&pantry, None), british()).unwrap();
     let (lines, notes) = read(&card);
     tells(&lines, &notes, wanted);
-    card.notes.iter().for_each(|(_, text)| is_plain(text));
+    let told = card.notes.iter().flat_map(|(_, text)| text.lines());
+    told.for_each(is_plain);
 
     let class = class::of(&sheet, &settings, kitchen_scale());
     let view = text::class::view(&class, british()).unwrap();
@@ -104,6 +105,9 @@ fn every_page_tells_the_yeast_that_no_kitchen_scale_shows() {
     let rows = paper.tables.iter().flatten();
     let cells = rows.map(|row| (row.food.clone(), row.cells[0].clone()));
     tells(&cells.collect::<Vec<_>>(), &paper.notes.join("\n"), wanted);
-    let told = paper.notes.iter().filter(|note| note.contains("pocket"));
+    let told = paper
+        .notes
+        .iter()
+        .filter(|note| note.contains("too little"));
     assert_eq!(told.count(), 1);
 }

@@ -2,9 +2,11 @@
 
 use super::bench_course::{Course, bench_screen};
 use super::bench_order::{Doing, doing, is_counted};
-use super::day_results::DayResults;
+use super::day_results::{DayResults, of};
+use super::input::DayInput;
+use super::which_rise::WhichRise;
 use crate::engine::plan::{Edit, Step, StepAt, StepKind};
-use crate::engine::quantity::Minutes;
+use crate::engine::quantity::{Minutes, Temperature};
 use crate::sheet::Moment;
 use crate::sheet::day::Bench;
 
@@ -168,6 +170,22 @@ fn began_at_latest(bench: &Bench, results: &DayResults, step: StepAt, now: Momen
 
 fn later(one: Moment, other: Moment) -> Moment {
     if other > one { other } else { one }
+}
+
+/// Puts the dough of a rise in another place, or back; the timer of a rise that has begun follows.
+pub fn put_rise(bench: &mut Bench, input: &DayInput, which: WhichRise, at: Option<Temperature>) {
+    match which {
+        WhichRise::Bulk => bench.bulk_place = at,
+        WhichRise::Proof => bench.proof_place = at,
+    }
+    let put = bench.clone();
+    let moved = DayInput {
+        bench: Some(&put),
+        ..*input
+    };
+    if let (false, Ok(results)) = (bench.bake.is_over(which.step()), of(&moved)) {
+        run_timer(bench, &results, which.step());
+    }
 }
 
 /// Sets the timer of a step that has begun: as long as the plan has it.

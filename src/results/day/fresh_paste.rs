@@ -33,6 +33,8 @@ pub enum FoundWarmth {
     Fresh(FreshPaste),
     /// Of what cools or warms: how long it still needs.
     Needs(PartWarmth),
+    /// Of what is about to go into the fridge: it goes on cooling there, and waits for nothing.
+    GoesIn(Temperature),
 }
 
 /// A paste that was stirred longer ago than this has cooled, min. Common practice.
@@ -52,6 +54,10 @@ pub fn found_warmth(input: &DayInput, step: StepAt, part: usize) -> Option<Found
         return fresh_paste(input, step, part).map(FoundWarmth::Fresh);
     }
     let warmth = part_warmth(input, step, part)?;
+    let goes_in = matches!(step.work, StepKind::ChillPaste | StepKind::ChillPreferment);
+    if goes_in && input.bench?.bake.began(step).is_none() {
+        return Some(FoundWarmth::GoesIn(warmth.measured));
+    }
     let is_fresh = step.work == StepKind::CoolPaste
         && warmth.measured.celsius() >= LEAST_HOT
         && is_just_stirred(input, step);

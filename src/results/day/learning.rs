@@ -75,7 +75,11 @@ pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
     bake.filter(|bake| (bake.factor.number() - 1.0).abs() >= NEGLIGIBLE)
 }
 
-/// The kitchen with the friction that was learnt; `None` where none was, or the kitchen has it.
+/// So many doughs teach a friction that is taken over. Common practice: one dough is no pattern.
+const DOUGHS: usize = 2;
+
+/// The kitchen with the friction that was learnt; `None` where none was, of one dough only, or where the
+/// kitchen has it.
 ///
 /// ```
 /// use softcrumb::engine::learn::Learnt;
@@ -89,6 +93,9 @@ pub fn learnt_oven(learnt: &Learnt) -> Option<&LearntFactor> {
 pub fn with_learnt_friction(kitchen: &Kitchen, learnt: &Learnt) -> Option<Kitchen> {
     let mut taught = kitchen.clone();
     let friction = learnt.friction.as_ref()?;
+    if friction.rests.entries.len() < DOUGHS {
+        return None;
+    }
     taught.mixer.friction = friction.rate;
     taught.mixer.friction_spread = friction.spread;
     (taught != *kitchen).then_some(taught)

@@ -64,7 +64,7 @@ pub use bench_course::{BenchScreen, bench_screen, timers_beside};
 pub use bench_figures::bench_step;
 pub use bench_list::{ListedStep, RunningStep, bench_list};
 pub use bench_order::{Doing, doing, step_count, steps_counted};
-pub use bench_progress::{begin_early, step_done, take_back, to_keep};
+pub use bench_progress::{begin_early, put_rise, step_done, take_back, to_keep};
 pub use bench_step::BenchStep;
 pub use bench_summary::{SummaryFigure, SummaryRow, as_expected, bake_summary, note_findings};
 pub use core_found::{Underbaked, underbaked};

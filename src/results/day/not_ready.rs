@@ -13,11 +13,14 @@ use crate::sheet::day::Bench;
 /// Something that a step waits for and that is not ready yet.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct NotReady {
-    /// The step that runs, or should.
+    /// The step that runs, or should; the oven itself where it would be lit too soon.
     pub step: StepAt,
     /// When it is over at the soonest; `None` for an oven that nobody has switched on.
     pub until: Option<Instant>,
 }
+
+/// An oven that is lit by so much too soon stands hot for nothing, min. Common practice.
+const STANDS_HOT: f64 = 15.0;
 
 /// What a step waits for and is not ready by five minutes or more, even at the soonest; of several what
 /// takes longest. `None` where the step can begin.
@@ -43,12 +46,25 @@ pub fn not_ready(
         bench: bench?,
     };
     let inputs = course.inputs(at).filter_map(|input| running(course, input));
-    let soon = now
-        .instant()
-        .later(Minutes::from_minutes(GRAVE).unwrap_or(Minutes::ZERO));
+    let within = |minutes| Minutes::from_minutes(minutes).unwrap_or(Minutes::ZERO);
+    if let Some(lit) = lit_in_time(course, at)
+        && lit >= now.instant().later(within(STANDS_HOT))
+    {
+        return Some(NotReady {
+            step: at,
+            until: Some(lit),
+        });
+    }
+    let soon = now.instant().later(within(GRAVE));
     let late = inputs.filter(|found| found.until.is_none_or(|until| until >= soon));
     // An oven that is off takes longest: nobody knows how long.
     late.max_by_key(|found| (found.until.is_none(), found.until))
+}
+
+/// When an oven is lit so that it is hot as the bread goes in; `None` for any other step.
+fn lit_in_time(course: Course<'_>, at: StepAt) -> Option<Instant> {
+    let (_, timed) = course.results.find(at)?;
+    (at.work == StepKind::Preheat).then_some(timed.begins)
 }
 
 /// A step that runs and is not noted as over, or an oven that is off.

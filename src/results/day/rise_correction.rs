@@ -28,8 +28,9 @@ pub struct RiseDeviation {
 
 /// Less than this is no deviation, min.
 const NEGLIGIBLE: f64 = 2.0;
-/// A place has to bring the rise nearer to its time by more than this, min.
-const WORTH_MOVING: f64 = 1.0;
+/// A place has to bring the rise nearer to its time by this much, min: nobody carries a dough about for
+/// less. Common practice.
+const WORTH_MOVING: f64 = 10.0;
 /// A place is reckoned with for the whole of a rise, and so is offered only in this first part of it.
 /// Common practice: the place is chosen as the dough is covered.
 const YOUNG: f64 = 0.25;

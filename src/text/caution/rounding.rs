@@ -5,6 +5,7 @@ use super::advice::COMMON_PRACTICE;
 use crate::engine::batch::{
     PocketScale, Rounded, RoundedLine, ScaleReading, SolutionAid, WeighingAids, YeastSolution,
 };
+use crate::text::weighing::is_far_off;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// What to know about a line whose rounding passes 2 %; `None` where it does not.
@@ -30,20 +31,32 @@ pub fn rounding(food: &str, line: &RoundedLine, options: FormatOptions) -> Optio
     Some(Advice::new(means, aid(aids, options), COMMON_PRACTICE))
 }
 
-/// How to weigh each line of which the scale shows nothing, as paper tells it: "Instant yeast, Night
-/// dough: 0.37 g is too little for a scale that steps by 1 g. Weigh 0.37 g on a pocket scale …".
+/// How to weigh each line of which the scale shows nothing, or something far off, as paper tells it:
+/// "Instant yeast, Night dough: 0.37 g is too little for a scale that steps by 1 g. Weigh 0.37 g on a
+/// pocket scale …", and in one sentence "On a pocket scale: Instant yeast, Final dough 3.4 g."
 #[must_use]
 pub fn below_scale(rounded: &Rounded, options: FormatOptions) -> Vec<String> {
-    let hidden = rounded.lines.iter();
-    let hidden = hidden.filter(|line| line.reading == ScaleReading::BelowScale);
-    let aid = |line: &RoundedLine| {
+    let called = |line: &RoundedLine| {
         let part = rounded.formula.parts.get(line.at.part)?;
         let food = name::food_short(&part.lines.get(line.at.line)?.food);
-        let called = tr!("{food}, {part}", food = food, part = name::part(part));
-        let advice = rounding(&called, line, options)?;
-        Some(format!("{} {}", advice.means, advice.to_do))
+        let part = name::part(part);
+        Some(tr!("{food}, {part}", food = food, part = part))
     };
-    hidden.filter_map(aid).collect()
+    let (mut told, mut far_off) = (Vec::new(), Vec::new());
+    for line in rounded.lines.iter().filter(|line| is_far_off(line)) {
+        let Some(called) = called(line) else { continue };
+        if line.reading == ScaleReading::BelowScale {
+            let advice = rounding(&called, line, options);
+            told.extend(advice.map(|advice| format!("{} {}", advice.means, advice.to_do)));
+        } else {
+            far_off.push(format!("{called} {}", format::mass(line.exact, options)));
+        }
+    }
+    if !far_off.is_empty() {
+        let list = far_off.join(tr!("; "));
+        told.push(tr!("On a pocket scale: {list}.", list = list));
+    }
+    told
 }
 
 /// What helps.

@@ -1,7 +1,7 @@
 //! The sentences of the bench where no clock is known, as on a card: how long, not until when.
 
 use super::bench_step::{bench_meanwhile, bench_sentence};
-use super::rise::signs;
+use super::rise::signs_of;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Instant;
 use crate::results::day::{BenchStep, WhichRise};
@@ -38,7 +38,7 @@ pub fn running_sentence(
         let lasting = lasting(step, begins, formula, options);
         return match (lasting, step) {
             (Some(lasting), BenchStep::Rise { which, .. }) => {
-                Some(format!("{lasting} {}", signs(which.step().work)))
+                Some(format!("{lasting} {}", signs_of(*which)))
             }
             (Some(lasting), _) => Some(lasting),
             (None, _) => bench_meanwhile(step, formula, &Zone::default(), options),
@@ -75,21 +75,14 @@ fn lasting(
         let time = format::about_range(soonest, latest, options);
         return Some(rise(*which, &format::temperature(*at, options), &time));
     }
-    let BenchStep::Cool { core, cut } = step else {
+    // How hot the middle is then stands at the bake.
+    let BenchStep::Cool { cut, .. } = step else {
         return None;
     };
-    let time = for_about(*cut);
-    Some(match core {
-        Some(core) => tr!(
-            "Out of the oven at {range} in the middle, out of the tin, onto a rack. Cut it after {time}.",
-            range = format::temperature_range(core.from, core.to, options),
-            time = time
-        ),
-        None => tr!(
-            "Out of the oven, out of the tin, onto a rack. Cut it after {time}.",
-            time = time
-        ),
-    })
+    Some(tr!(
+        "Out of the oven, out of the tin, onto a rack. Cut it after {time}.",
+        time = for_about(*cut)
+    ))
 }
 
 fn rise(which: WhichRise, at: &str, time: &str) -> String {

@@ -66,12 +66,15 @@ fn on_top(step: &BenchStep, options: FormatOptions) -> Option<String> {
         let all = format::mass(*all, options);
         return Some(if stays.fraction() > 0.0 {
             tr!(
-                "Drizzle the chocolate over it; {share} of the {all} stays in the bowl.",
+                "Drizzle the chocolate over the risen dough; {share} of the {all} stays in the bowl.",
                 share = format::share(*stays, options),
                 all = all
             )
         } else {
-            tr!("Drizzle all {all} of the chocolate over it.", all = all)
+            tr!(
+                "Drizzle all {all} of the chocolate over the risen dough.",
+                all = all
+            )
         });
     }
     None

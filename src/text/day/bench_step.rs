@@ -3,7 +3,7 @@
 use super::bench_ahead::ahead;
 use super::bench_oven::{baking, done_at, heating, taking_out};
 use super::bench_pieces::pieces;
-use super::rise::signs;
+use super::rise::{signs, signs_of};
 use crate::engine::formula::Formula;
 use crate::engine::plan::StepKind;
 use crate::engine::quantity::Temperature;
@@ -148,7 +148,7 @@ pub fn bench_meanwhile(
     let sentence = is_watched.then(|| bench_sentence(step, formula, zone, options))?;
     // Where and how warm, then what to look for.
     Some(if let BenchStep::Rise { which, .. } = step {
-        format!("{sentence} {}", signs(which.step().work))
+        format!("{sentence} {}", signs_of(*which))
     } else {
         sentence
     })

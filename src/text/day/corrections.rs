@@ -110,7 +110,7 @@ pub fn rise_deviation(corrections: &StepCorrections, options: FormatOptions) -> 
     };
     wording.extend(rise_duration(&rise, options));
     if rise.late > Minutes::ZERO {
-        let late = format::minutes(rise.late, options);
+        let late = format::whole_minutes(rise.late, options);
         wording.push(tr!("It begins {late} later than planned.", late = late));
     }
     if let Some(place) = rise.chosen {
@@ -182,6 +182,11 @@ pub fn found_warmth(called: &str, found: &FoundWarmth, options: FormatOptions) -
     match found {
         FoundWarmth::Fresh(fresh) => fresh_paste(called, fresh, options),
         FoundWarmth::Needs(warmth) => part_warmth(called, warmth, options),
+        FoundWarmth::GoesIn(at) => tr!(
+            "{called} is at {at}. It goes on cooling in the fridge.",
+            called = called,
+            at = format::temperature(*at, options)
+        ),
     }
 }
 

@@ -56,7 +56,7 @@ pub use log::{
 pub use not_ready::{not_before, not_ready};
 pub use path::{bulk, path_working, rise_working};
 pub use preferment::{preferment_conflict, preferment_cure, preferment_rise, preferment_working};
-pub use ready::{ready, ready_between, table_working};
+pub use ready::{ready, ready_between, ready_moved, table_working};
 pub use rise::{basis, rise_begins, rise_difference, rise_range, signs};
 pub use start_now::start_now;
 pub use step::{StepLine, caution_of, first_of_day, step_line};

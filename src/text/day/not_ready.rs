@@ -1,7 +1,7 @@
 //! What a step waits for and is not ready yet, in sentences.
 
 use crate::engine::formula::Formula;
-use crate::engine::plan::{Plan, StepKind};
+use crate::engine::plan::{Plan, StepAt, StepKind};
 use crate::engine::quantity::Instant;
 use crate::results::day::NotReady;
 use crate::sheet::civil::Zone;
@@ -20,6 +20,7 @@ pub fn not_before(found: &NotReady, now: Instant, zone: &Zone) -> String {
 #[must_use]
 pub fn not_ready(
     found: &NotReady,
+    next: StepAt,
     plan: &Plan,
     formula: &Formula,
     now: Instant,
@@ -30,6 +31,12 @@ pub fn not_ready(
     };
     let time = time_of_day(until, now, zone);
     let kind = found.step.work;
+    if found.step == next {
+        return tr!(
+            "Lit at {time} the oven is hot in time; before, it stands hot for nothing.",
+            time = time
+        );
+    }
     if matches!(
         kind,
         StepKind::Bulk | StepKind::Proof | StepKind::LaterProof

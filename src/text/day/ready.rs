@@ -1,10 +1,13 @@
 //! When the bread is ready, with its range, in sentences and as working.
 
+use super::corrections::ready_change;
 use super::path::path_working;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Instant;
 use crate::engine::working::WorkingLine;
-use crate::results::day::{DayResults, ReadyItem, ReadyMargin, ReadyRange};
+use crate::results::day::{
+    DayResults, ReadyItem, ReadyMargin, ReadyRange, ReadyTime, StepCorrections,
+};
 use crate::sheet::civil::Zone;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
@@ -34,6 +37,26 @@ pub fn ready_between(results: &DayResults, zone: &Zone) -> Option<String> {
     Some(tr!(
         "Ready to cut {likely}, between {soonest} and {latest}.",
         likely = format::day_and_clock(ready.likely, zone),
+        soonest = soonest,
+        latest = latest
+    ))
+}
+
+/// The same where the time has moved: "The bread can be cut Sat 13:44 instead of Sat 16:00, between
+/// 12:50 and 15:00."; `None` where it has not.
+#[must_use]
+pub fn ready_moved(found: &StepCorrections, results: &DayResults, zone: &Zone) -> Option<String> {
+    let Some(ReadyTime::Moved { planned, now }) = found.ready else {
+        return None;
+    };
+    let Some(ready) = results.ready.as_ref().filter(|ready| !ready.is_certain()) else {
+        return ready_change(found, zone);
+    };
+    let (soonest, latest) = ends(ready, zone);
+    Some(tr!(
+        "The bread can be cut {now} instead of {then}, between {soonest} and {latest}.",
+        now = format::day_and_clock(now, zone),
+        then = format::day_and_clock(planned, zone),
         soonest = soonest,
         latest = latest
     ))

@@ -116,6 +116,18 @@ pub fn rise_begins(results: &DayResults, options: FormatOptions) -> String {
     }
 }
 
+/// What to look for in a rise, beside the sentence that says how far it goes.
+pub(super) fn signs_of(which: WhichRise) -> &'static str {
+    match which {
+        WhichRise::Bulk => {
+            tr!("It is domed and light; a floured fingertip leaves a dent that comes back slowly.")
+        }
+        WhichRise::Proof => {
+            tr!("A gentle press leaves a dent that comes back slowly and not all the way.")
+        }
+    }
+}
+
 /// What to look for at a step, since the dough and not the clock says when it is done.
 #[must_use]
 pub fn signs(kind: StepKind) -> &'static str {

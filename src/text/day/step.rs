@@ -37,7 +37,7 @@ pub fn step_line(
     StepLine {
         clock: format::clock_at(timed.begins, zone),
         name: name::step(step, formula),
-        long: format::minutes(timed.lasts, options),
+        long: format::whole_minutes(timed.lasts, options),
         waits: step.hands <= Minutes::ZERO,
         lasts: lasts(step, timed, options),
         signs: signs(step.at.work),
@@ -62,7 +62,7 @@ pub fn first_of_day(results: &DayResults, place: usize, zone: &Zone) -> Option<S
 
 /// "14 min of work", "12 h, 2 min of it work", "72 min (60 min to 86 min), 2 min of it work".
 fn lasts(step: &Step, timed: &Timed, options: FormatOptions) -> String {
-    let minutes = |time| format::minutes(time, options);
+    let minutes = |time| format::whole_minutes(time, options);
     let all = match step.over_between {
         Some((soonest, latest)) if minutes(soonest) != minutes(latest) => tr!(
             "{first} ({second} to {third})",

@@ -39,7 +39,7 @@ pub fn minutes(time: Minutes, options: FormatOptions) -> String {
 }
 
 /// A time as a baker can keep it: to the minute below ten, to five minutes below an hour, to
-/// ten above.
+/// ten above, to half an hour in a night.
 #[must_use]
 pub fn about_minutes(time: Minutes, options: FormatOptions) -> String {
     minutes(about(time), options)
@@ -51,9 +51,15 @@ pub fn about_range(low: Minutes, high: Minutes, options: FormatOptions) -> Strin
     minutes_range(about(low), about(high), options)
 }
 
-/// The next time that a baker can keep.
+/// From here on a time is that of a night in the fridge, min.
+const NIGHT: f64 = 360.0;
+
+/// The next time that a baker can keep; of a night the nearest half hour.
 fn about(time: Minutes) -> Minutes {
     let exact = time.minutes();
+    if exact >= NIGHT {
+        return Minutes::from_minutes(libm::round(exact / 30.0) * 30.0).unwrap_or(time);
+    }
     let step = match exact {
         small if small < 10.0 => 1.0,
         middle if middle < 60.0 => 5.0,
@@ -74,6 +80,13 @@ pub fn minutes_range(low: Minutes, high: Minutes, options: FormatOptions) -> Str
     } else {
         tr!("{low} to {high}", low = low, high = high)
     }
+}
+
+/// A time as a plan has it, whole minutes and never none: "6 min", "1 h 12 min".
+#[must_use]
+pub fn whole_minutes(time: Minutes, options: FormatOptions) -> String {
+    let whole = libm::round(time.minutes()).max(1.0);
+    minutes(Minutes::from_minutes(whole).unwrap_or(time), options)
 }
 
 /// A thickness: "3 cm", "1.2 in".

@@ -31,7 +31,7 @@ pub use figure::{figure, plain, significant};
 pub use heat::{
     about_minutes, about_range, about_temperature, altitude, box_altitude, box_degrees,
     box_minutes, box_pressure, box_thickness, box_warming_rate, degrees_off, heat, minutes,
-    minutes_range, near_temperature, pressure, rate_symbol, thickness, warming_rate,
+    minutes_range, near_temperature, pressure, rate_symbol, thickness, warming_rate, whole_minutes,
 };
 pub use quantity::{
     count, division, factor, mass, mass_weighed, of_flour, share, temperature, times, viscosity,

@@ -63,7 +63,7 @@ pub fn phase_advice(advice: PhaseAdvice) -> Option<&'static str> {
     match advice {
         PhaseAdvice::Leave => None,
         PhaseAdvice::Tent => Some(tr!(
-            "Where the rich top browns too fast towards the end, put foil over it like a tent, high enough to touch nothing."
+            "Where the rich top browns too fast towards the end, put foil over it like a tent that touches nothing."
         )),
         PhaseAdvice::MoveDown => Some(tr!(
             "Move it a shelf down: heat from above alone browns it before the middle is done."

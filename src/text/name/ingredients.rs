@@ -1,5 +1,6 @@
 //! What ingredients' roles, allergens and sources are called.
 
+use crate::engine::formula::{Formula, LineAt};
 use crate::engine::ingredients::{Allergen, Food, Role};
 use std::borrow::Cow;
 
@@ -28,6 +29,22 @@ pub fn food_short(food: &Food) -> Cow<'static, str> {
         Food::Listed(listed) => Cow::Borrowed(text(listed.row().name)),
         Food::Own(_) => Cow::Owned(food.name().to_owned()),
     }
+}
+
+/// What the food of a line is called among those of its formula: in short, with its kind where another
+/// food of the formula has the same short name; `None` where there is no such line.
+#[must_use]
+pub fn food_of(formula: &Formula, at: LineAt) -> Option<String> {
+    let own = &formula.line(at)?.food;
+    let short = food_short(own);
+    let is_ambiguous = formula
+        .lines()
+        .any(|(_, line)| line.food != *own && food_short(&line.food) == short);
+    Some(if is_ambiguous {
+        food(own)
+    } else {
+        short.into_owned()
+    })
 }
 
 /// What a role is called.

@@ -19,6 +19,6 @@ pub use heat::{
     bake_length, baked_shape, called, cooling_vessel, grain, heat_from, lumps, material,
     printed_factor, rule_set, rules_of,
 };
-pub use ingredients::{allergen, allergen_in_list, allergen_list, food, food_short, role};
+pub use ingredients::{allergen, allergen_in_list, allergen_list, food, food_of, food_short, role};
 pub use label::label_line;
 pub use place::place;

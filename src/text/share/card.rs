@@ -143,9 +143,9 @@ impl BenchCard {
         }
     }
 
-    /// How to weigh what the scale shows nothing of.
+    /// How to weigh what the scale shows nothing of, or something far off.
     fn below_scale(&mut self, aids: &[String]) {
-        self.note(tr!("Below the scale"), &aids.join("\n"));
+        self.note(tr!("⚠ Scale"), &aids.join("\n"));
     }
 
     /// The card with the layout that is expected before it is measured.

@@ -110,7 +110,7 @@ fn dough_note(step: &BenchStep, options: FormatOptions) -> Option<String> {
     Some(match wanted {
         Some(wanted) => {
             let advice = tr!(
-                "Wanted: {wanted}. Warm the liquid, and take what is in the fridge out earlier, or it rises slowly.",
+                "Wanted: {wanted}. Warm the liquid, and take what is in the fridge out earlier.",
                 wanted = format::temperature(wanted, options)
             );
             format!("{comes} {advice}")

@@ -46,7 +46,7 @@ fn line_name(
     list: &[ListedStep],
     options: FormatOptions,
 ) -> Option<String> {
-    let food = name::food_short(&rounded.formula.line(at)?.food);
+    let food = name::food_of(&rounded.formula, at)?;
     let warm = list.iter().find_map(|step| step.weighing.line(at)?.warm);
     Some(match warm {
         Some(warm) => tr!(
@@ -54,6 +54,6 @@ fn line_name(
             food = food,
             warm = format::temperature(warm, options)
         ),
-        None => food.into_owned(),
+        None => food,
     })
 }

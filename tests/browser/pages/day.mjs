@@ -83,7 +83,7 @@ export class DayPage {
   }
 
   get notReady() {
-    return this.bench.locator('summary').filter({ hasText: 'It is ready sooner' });
+    return this.bench.locator('summary').filter({ hasText: 'Start it sooner' });
   }
 
   /// Does what the bench shows; begins at once what is not due yet.

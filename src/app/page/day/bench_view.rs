@@ -47,7 +47,6 @@ pub fn BenchView() -> impl IntoView {
     on_cleanup(wake_lock::release);
     screen::give_to_bench(true);
     on_cleanup(|| screen::give_to_bench(false));
-    on_cleanup(move || day.forget_untouched());
     let screen = memo(move || {
         let now = day.now.get();
         day.results.with(|results| {
@@ -160,6 +159,11 @@ fn Top(
             speech::hush();
         }
     };
+    let leave = move |()| {
+        day.at_bench.set(false);
+        // Once the bench is gone.
+        request_animation_frame(move || day.forget_untouched());
+    };
     let number = move || {
         let BenchScreen { number, of, .. } = screen.get();
         let options = day.state.options.get();
@@ -171,7 +175,7 @@ fn Top(
     };
     view! {
         <div class="bench-top">
-            <Button label=tr!("Leave") class="bare" on_tap=move |()| day.at_bench.set(false) />
+            <Button label=tr!("Leave") class="bare" on_tap=leave />
             <span>{number}</span>
             <Show when=speech::is_there>
                 <button type="button" class="button bare" aria-pressed=move || reads.get().to_string() on:click=aloud>

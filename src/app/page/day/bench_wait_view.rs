@@ -6,7 +6,6 @@ use super::began_box::BeganBox;
 use super::bench_heading::STEP_HEADING;
 use super::bench_step_view::{Boxes, step_text};
 use super::corrections::{Deviations, StepCorrections};
-use super::ready_line::ReadyAt;
 use super::results::Day;
 use super::start_early::{StartEarly, StartedNow};
 use crate::app::state::memo;
@@ -60,7 +59,7 @@ pub fn Waiting(
     let runs = waits_for.map(|runs| {
         view! {
             <Meanwhile step=runs />
-            <StepCorrections step=runs />
+            <StepCorrections step=runs waits=true />
             <details class="fold within otherwise">
                 <summary>
                     <span class="title">{tr!("It went differently")}</span>
@@ -75,7 +74,7 @@ pub fn Waiting(
     });
     let plain = waits_for
         .is_none()
-        .then(|| view! { <StepCorrections step /> });
+        .then(|| view! { <StepCorrections step waits=true /> });
     view! {
         <section class="one-step waits" aria-label=tr!("This step")>
             <h2 id=STEP_HEADING tabindex="-1">{until}</h2>
@@ -84,7 +83,6 @@ pub fn Waiting(
             <Asleep screen />
             {runs}
             {plain}
-            <ReadyAt />
             {move || match not_ready.get() {
                 Some(found) => view! { <StartEarly step found begin /> }.into_any(),
                 None => view! { <StartedNow step /> }.into_any(),

@@ -8,7 +8,9 @@ use crate::app::part::Button;
 use crate::app::state::memo;
 use crate::engine::plan::StepAt;
 use crate::engine::quantity::Temperature;
-use crate::results::day::{ReadyTime, StepCorrections as Found, WhichRise, step_corrections};
+use crate::results::day::{
+    ReadyTime, StepCorrections as Found, WhichRise, put_rise, step_corrections,
+};
 use crate::text::{day as day_text, tr};
 
 fn found_at(day: Day, step: StepAt) -> Memo<Found> {
@@ -23,18 +25,28 @@ fn found_at(day: Day, step: StepAt) -> Memo<Found> {
 pub fn StepCorrections(
     /// At which step.
     step: StepAt,
+    /// Whether it says when the bread is ready as the range it is, and also where nothing has moved.
+    #[prop(optional)]
+    waits: bool,
 ) -> impl IntoView {
     let day = Day::from_context();
     let found = found_at(day, step);
     let moved = memo(move || {
-        found.with(|found| {
-            let moved = matches!(found.ready, Some(ReadyTime::Moved { .. }));
-            let wording = || {
-                day.zone
-                    .with_value(|zone| day_text::ready_change(found, zone))
-            };
-            moved.then(wording).flatten()
-        })
+        let said = day.read(|results| {
+            day.zone.with_value(|zone| {
+                found.with(|found| match found.ready {
+                    Some(ReadyTime::Moved { .. }) if waits => {
+                        day_text::ready_moved(found, results, zone)
+                    }
+                    Some(ReadyTime::Moved { .. }) => day_text::ready_change(found, zone),
+                    Some(ReadyTime::OnTime(_)) | None if waits => {
+                        day_text::ready_between(results, zone)
+                    }
+                    Some(ReadyTime::OnTime(_)) | None => None,
+                })
+            })
+        });
+        said.flatten()
     });
     let rise = WhichRise::of_step(step.work);
     view! {
@@ -103,9 +115,11 @@ fn RiseCorrection(
         Some((place.at, day_text::rise_place(&place, rise.now, options)))
     });
     let put = move |at: Option<Temperature>| {
-        day.change_bench(|bench| match which {
-            WhichRise::Bulk => bench.bulk_place = at,
-            WhichRise::Proof => bench.proof_place = at,
+        let sheet = day.state.sheet();
+        untrack(|| {
+            day.with_input(&sheet, |input| {
+                day.change_bench(|bench| put_rise(bench, input, which, at));
+            });
         });
     };
     let is_put = memo(move || {

@@ -31,21 +31,3 @@ pub fn ReadyLine() -> impl IntoView {
         {move || caution.get().map(|wording| view! { <p class="caution">{wording}</p> })}
     }
 }
-
-/// When the bread is ready and between when, where nothing can be set: at the bench.
-#[component]
-pub fn ReadyAt() -> impl IntoView {
-    let day = Day::from_context();
-    let wording = memo(move || {
-        let wording = day.read(|results| {
-            day.zone
-                .with_value(|zone| day_text::ready_between(results, zone))
-        });
-        wording.flatten()
-    });
-    move || {
-        wording
-            .get()
-            .map(|wording| view! { <p class="quiet">{wording}</p> })
-    }
-}

@@ -39,16 +39,16 @@ pub fn NotReadyYet(
     move || {
         found
             .get()
-            .map(|found| view! { <p class="advice">{sentence(day, &found)}</p> })
+            .map(|found| view! { <p class="advice">{sentence(day, &found, step)}</p> })
     }
 }
 
-fn sentence(day: Day, found: &NotReady) -> Option<String> {
+fn sentence(day: Day, found: &NotReady, next: StepAt) -> Option<String> {
     let now = day.minute.get();
     let formula = day.state.with(|sheet| sheet.formula.clone());
     day.read(|results| {
         day.zone
-            .with_value(|zone| day_text::not_ready(found, &results.plan, &formula, now, zone))
+            .with_value(|zone| day_text::not_ready(found, next, &results.plan, &formula, now, zone))
     })
 }
 
@@ -75,11 +75,11 @@ pub fn StartEarly(
     view! {
         <details class="fold within otherwise" node_ref=fold on:toggle=toggle>
             <summary>
-                <span class="title">{tr!("It is ready sooner")}</span>
+                <span class="title">{tr!("Start it sooner")}</span>
             </summary>
             <Show when=move || is_open.get()>
                 <div class="body">
-                    <p class="advice">{move || sentence(day, &found)}</p>
+                    <p class="advice">{move || sentence(day, &found, step)}</p>
                     <StartedNow step />
                     <div class="buttons">
                         <Button label=tr!("Start it early") on_tap=begin />

@@ -63,10 +63,7 @@ pub fn WeighRow(
     let line = memo(move || lines.with(|lines| lines.line(at)));
     let name = memo(move || {
         let options = day.state.options.get();
-        let food = day.state.with(|sheet| {
-            let line = sheet.formula.line(at)?;
-            Some(name::food_short(&line.food).into_owned())
-        });
+        let food = day.state.with(|sheet| name::food_of(&sheet.formula, at));
         let food = food.unwrap_or_default();
         match line.get().and_then(|line| line.warm) {
             Some(warm) => tr!(

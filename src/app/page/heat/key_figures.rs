@@ -7,7 +7,7 @@ use super::paste_figure::{PasteFigure, comes_to, starch_cooked};
 use crate::app::part::{Figure, Shown};
 use crate::app::state::{memo, use_app_state};
 use crate::results::heat::MixingResult;
-use crate::text::{format, heat, tr};
+use crate::text::{heat, tr};
 
 /// The three figures that the place is about.
 #[component]

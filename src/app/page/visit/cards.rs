@@ -69,7 +69,7 @@ fn HandedCard() -> impl IntoView {
             <div class="body handed">
                 <p role="status" class="follows quiet">{offline}</p>
                 <div class="buttons">
-                    <Show when=move || state.is_visit() && closed.get()>
+                    <Show when=move || state.is_visit() && closed.get() && !state.is_trial()>
                         <Button label=tr!("Keep it") on_tap=move |()| records::then(move || state.save_visit()) />
                     </Show>
                     <Show when=move || !state.is_trial()>
@@ -161,11 +161,18 @@ fn Written() -> impl IntoView {
     let toggled = move |event: leptos::ev::Event| {
         opened.set(event_target::<web_sys::HtmlElement>(&event).has_attribute("open"));
     };
+    let title = move || {
+        if state.is_trial() {
+            tr!("The formula as you try it")
+        } else {
+            tr!("The formula as written")
+        }
+    };
     view! {
-        <section class="written" aria-label=tr!("The formula as written")>
+        <section class="written" aria-label=title>
             <details class="card fold" open=move || opened.get() on:toggle=toggled>
                 <summary>
-                    <h2 class="title">{tr!("The formula as written")}</h2>
+                    <h2 class="title">{title}</h2>
                 </summary>
                 <p class="body quiet">{tr!("Made once, not scaled. To bake, go by the weights above.")}</p>
             </details>

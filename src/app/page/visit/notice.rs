@@ -74,7 +74,10 @@ pub fn VisitNotice() -> impl IntoView {
         <Show when=move || !closed.get()>
             <div class="notice came-with-link" role="status">
                 <p>{notice::visitor()}</p>
-                <Button label=tr!("Keep it") on_tap=move |()| records::then(move || state.save_visit()) />
+                // A trial has its own button, which keeps the trial.
+                <Show when=move || !state.is_trial()>
+                    <Button label=tr!("Keep it") on_tap=move |()| records::then(move || state.save_visit()) />
+                </Show>
                 <IconButton picture=Picture::Close name=tr!("Close the notice") on_tap=move |()| closed.close() />
             </div>
         </Show>

@@ -18,12 +18,7 @@ pub fn WeighLine(
     let context = BatchContext::from_context();
     let food = memo(move || {
         state
-            .with(|sheet| {
-                sheet
-                    .formula
-                    .line(at)
-                    .map(|line| name::food_short(&line.food).into_owned())
-            })
+            .with(|sheet| name::food_of(&sheet.formula, at))
             .unwrap_or_default()
     });
     let weighed = memo(move || {
