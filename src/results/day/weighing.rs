@@ -167,8 +167,18 @@ fn parts_mixed_in<'a>(
         let shown = input
             .rounded
             .map(|rounded| rounded.weighing.main.nearest(mass));
-        Some((part, StepAt { work, of }, shown.unwrap_or(mass)))
+        let weighed = weighed_paste(input).filter(|_| own.kind == PartKind::Paste);
+        let mass = weighed.or(shown).unwrap_or(mass);
+        Some((part, StepAt { work, of }, mass))
     })
+}
+
+/// What the only paste of the formula weighed after scalding, where that was noted.
+fn weighed_paste(input: &DayInput) -> Option<Mass> {
+    let parts = input.sheet.formula.parts.iter();
+    let pastes = parts.filter(|part| part.kind == PartKind::Paste).count();
+    let noted = input.bench?.bake.noted.steam?;
+    (pastes == 1).then_some(noted.weighed.after)
 }
 
 /// Flour this much warmer or colder than the room is told, K.

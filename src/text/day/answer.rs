@@ -1,5 +1,6 @@
 //! Answers: what each row of the place says of itself in one line.
 
+use crate::engine::formula::{Formula, Part, PartKind};
 use crate::engine::learn::Learnt;
 use crate::engine::numerics::saturating_u32;
 use crate::engine::rise::{ReferenceBasis, ReferenceRise, Stated};
@@ -39,10 +40,29 @@ pub fn table_label(results: &DayResults, zone: &Zone) -> String {
     )
 }
 
-/// Fridge and oven: "12 h in the fridge, one oven load".
+/// What the plan's picture is called: over how many days it reaches.
 #[must_use]
-pub fn fridge_answer(settings: &DaySettings, options: FormatOptions) -> String {
+pub fn days_title(results: &DayResults, zone: &Zone) -> &'static str {
+    let [begins, ends] =
+        [results.solved.begins, results.ready_to_cut()].map(|at| zone.civil(at).date);
+    if begins == ends {
+        tr!("One day")
+    } else {
+        tr!("Two days")
+    }
+}
+
+/// Fridge and oven: "12 h in the fridge, one oven load"; the oven only where nothing goes into the fridge.
+#[must_use]
+pub fn fridge_answer(settings: &DaySettings, formula: &Formula, options: FormatOptions) -> String {
     let fridge = format::minutes(settings.rises.fridge, options);
+    let goes_in = |part: &Part| matches!(part.kind, PartKind::Paste | PartKind::Preferment);
+    if !formula.parts.iter().any(goes_in) {
+        return match settings.loads.count.get() {
+            1 => tr!("one oven load").to_owned(),
+            more => tr!("{loads} oven loads", loads = format::count(more, options)),
+        };
+    }
     match settings.loads.count.get() {
         1 => tr!(
             "{fridge} in the fridge wished, one oven load",

@@ -27,8 +27,8 @@ mod step;
 
 pub use adjustment::{adjustment, bedtime};
 pub use answer::{
-    fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, start_label, steps_answer,
-    table_label, taught_rises, when_answer,
+    days_title, fridge_answer, known_answer, learnt_answer, log_answer, rise_answer, start_label,
+    steps_answer, table_label, taught_rises, when_answer,
 };
 pub use before_mixing::before_mixing;
 pub use bench::{addition, done, dough_deviation, timer, weighing_effect};

@@ -58,9 +58,14 @@ pub fn not_ready(
             time = time
         );
     }
-    let step = plan.place(found.step).and_then(|at| plan.steps().get(at));
+    lasts_until(found.step, plan, formula, &time)
+}
+
+/// A step without a sentence of its own.
+fn lasts_until(at: StepAt, plan: &Plan, formula: &Formula, time: &str) -> String {
+    let step = plan.place(at).and_then(|place| plan.steps().get(place));
     let called = step.map_or_else(
-        || name::step_at(found.step, formula),
+        || name::step_at(at, formula),
         |step| name::step(step, formula),
     );
     tr!(

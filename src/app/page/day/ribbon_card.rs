@@ -6,15 +6,24 @@ use super::bench_start::BenchStart;
 use super::ready_line::ReadyLine;
 use super::results::Day;
 use crate::app::part::DayRibbonPicture;
-use crate::text::{chart, tr};
+use crate::app::state::memo;
+use crate::text::{chart, day as day_text, tr};
 
 /// The ribbon.
 #[component]
 pub fn RibbonCard() -> impl IntoView {
+    let day = Day::from_context();
+    let title = memo(move || {
+        let title = day.read(|results| {
+            day.zone
+                .with_value(|zone| day_text::days_title(results, zone))
+        });
+        title.unwrap_or_else(|| tr!("Two days"))
+    });
     view! {
-        <section class="card" aria-label=tr!("Two days")>
+        <section class="card" aria-label=title>
             <header>
-                <h2>{tr!("Two days")}</h2>
+                <h2>{title}</h2>
             </header>
             <div class="body follows">
                 <ReadyLine />

@@ -109,8 +109,10 @@ pub fn FridgeCard() -> impl IntoView {
     let day = Day::from_context();
     let answer = memo(move || {
         let options = day.state.options.get();
-        day.settings
-            .with(|settings| day_text::fridge_answer(settings, options))
+        day.state.with(|sheet| {
+            day.settings
+                .with(|settings| day_text::fridge_answer(settings, &sheet.formula, options))
+        })
     });
     view! {
         <AnswerRow title=tr!("Fridge and oven") answer>
