@@ -5,18 +5,15 @@ use super::{FormatOptions, format, tr};
 use crate::engine::formula::{Figure, Figures};
 use crate::engine::quantity::Share;
 
-/// A figure that cannot be had; one sentence of the page says why.
-const DASH: &str = "–";
-
 /// Every figure of a dough written out, with what a trial changes of each.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct DoughFigures {
-    /// As shares of the flour, in the order of [`Figure::ALL`].
-    shares: Vec<Shown>,
+    /// As shares of the flour, in the order of [`Figure::ALL`]; `None` where there is no flour.
+    shares: Vec<Option<Shown>>,
     /// By weight, in the same order.
     masses: Vec<Shown>,
-    /// All water as a share of the dough.
-    moisture: Shown,
+    /// All water as a share of the dough; `None` where there is no dough.
+    moisture: Option<Shown>,
 }
 
 impl DoughFigures {
@@ -25,10 +22,9 @@ impl DoughFigures {
     pub fn of(now: &Figures, saved: Option<&Figures>, options: FormatOptions) -> Self {
         let share = |figure| {
             let old = saved.and_then(|saved| saved.share(figure).ok());
-            match now.share(figure) {
-                Ok(share) => with_points(format::share(share, options), share, old, options),
-                Err(_) => Shown::plain(DASH.to_owned()),
-            }
+            let share = now.share(figure).ok()?;
+            let value = format::share(share, options);
+            Some(with_points(value, share, old, options))
         };
         let mass = |figure| {
             let new = now.mass(figure);
@@ -43,13 +39,10 @@ impl DoughFigures {
                 }),
             }
         };
-        let moisture = match now.moisture() {
-            Some(share) => {
-                let value = tr!("{value} of dough", value = format::share(share, options));
-                with_points(value, share, saved.and_then(Figures::moisture), options)
-            }
-            None => Shown::plain(DASH.to_owned()),
-        };
+        let moisture = now.moisture().map(|share| {
+            let value = tr!("{value} of dough", value = format::share(share, options));
+            with_points(value, share, saved.and_then(Figures::moisture), options)
+        });
         Self {
             shares: Figure::ALL.map(share).to_vec(),
             masses: Figure::ALL.map(mass).to_vec(),
@@ -57,10 +50,10 @@ impl DoughFigures {
         }
     }
 
-    /// A figure as a share of the flour; a dash where there is none.
+    /// A figure as a share of the flour; `None` where there is no flour.
     #[must_use]
     pub fn share(&self, figure: Figure) -> Option<&Shown> {
-        self.shares.get(index(figure)?)
+        self.shares.get(index(figure)?)?.as_ref()
     }
 
     /// A figure by weight.
@@ -72,37 +65,36 @@ impl DoughFigures {
     /// The water in one sentence: "True water 64.7 %, poured 38.8 %".
     #[must_use]
     pub fn water_answer(&self) -> String {
-        let value = |figure| self.share(figure).map(|shown| shown.value.as_str());
-        if value(Figure::TrueWater).is_none_or(|water| water == DASH) {
+        let figures = [Figure::TrueWater, Figure::PouredWater].map(|figure| self.share(figure));
+        let [Some(water), Some(poured)] = figures else {
             return tr!("no flour yet").to_owned();
-        }
+        };
         tr!(
             "{water} in all, {poured} added",
-            water = value(Figure::TrueWater).unwrap_or(DASH),
-            poured = value(Figure::PouredWater).unwrap_or(DASH)
+            water = water.value,
+            poured = poured.value
         )
     }
 
     /// The other figures in one sentence: "Flour 480 g, sugar 11 %, fat 9 %".
     #[must_use]
     pub fn others_answer(&self) -> String {
-        let value = |figure| self.share(figure).map(|shown| shown.value.as_str());
-        let flour = self.mass(Figure::Flour).map(|shown| shown.value.as_str());
-        if value(Figure::Sugar).is_none_or(|sugar| sugar == DASH) {
+        let shares = [Figure::Sugar, Figure::Fat].map(|figure| self.share(figure));
+        let (Some(flour), [Some(sugar), Some(fat)]) = (self.mass(Figure::Flour), shares) else {
             return tr!("no flour yet").to_owned();
-        }
+        };
         tr!(
             "Flour {flour}, sugar {sugar}, fat {fat}",
-            flour = flour.unwrap_or(DASH),
-            sugar = value(Figure::Sugar).unwrap_or(DASH),
-            fat = value(Figure::Fat).unwrap_or(DASH)
+            flour = flour.value,
+            sugar = sugar.value,
+            fat = fat.value
         )
     }
 
-    /// All water as a share of the dough.
+    /// All water as a share of the dough; `None` where there is no dough.
     #[must_use]
-    pub const fn moisture(&self) -> &Shown {
-        &self.moisture
+    pub const fn moisture(&self) -> Option<&Shown> {
+        self.moisture.as_ref()
     }
 }
 

@@ -12,6 +12,12 @@ pub struct Shown {
 }
 
 impl Shown {
+    /// A dash for a figure that cannot be had; one sentence of the page says why.
+    #[must_use]
+    pub fn missing() -> Self {
+        Self::plain("–".to_owned())
+    }
+
     /// A figure that no trial changes.
     #[must_use]
     pub const fn plain(value: String) -> Self {

@@ -3,7 +3,7 @@
 use softcrumb::engine::class::{ClassSettings, oven};
 use softcrumb::engine::learn::Learnt;
 use softcrumb::engine::plan::{StepKind, weighed_at};
-use softcrumb::results::batch::{self, BatchResults};
+use softcrumb::results::batch::{self, BatchResults, class_batch};
 use softcrumb::results::day::{
     self as results, DayInput, DayResults, Doing, as_the_run_bakes, begin_bake, bench_list,
     bench_screen, doing, first_load, is_later, step_done,
@@ -143,7 +143,7 @@ fn a_student_has_the_steps_of_one_loaf_and_is_told_of_the_loads_where_its_dough_
     let kitchen = Kitchen::default();
     let learnt = Learnt::default();
     let mut settings = DaySettings::default();
-    let class = ClassSettings::default();
+    let class = class_batch::with_own_loaf(&sheet, ClassSettings::default());
     let class = as_the_run_bakes(&sheet, class, &kitchen, (&settings, &learnt));
     let class_oven = oven(13.try_into().unwrap(), class.oven).unwrap();
     settings.loads = class_oven.as_planned();

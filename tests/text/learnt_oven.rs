@@ -119,7 +119,7 @@ fn a_slow_oven_bakes_as_long_in_every_place() {
         let settings = DaySettings::default();
         let own = as_the_run_bakes(
             &sheet,
-            ClassSettings::default(),
+            class_batch::with_own_loaf(&sheet, ClassSettings::default()),
             &kitchen,
             (&settings, &taught),
         );

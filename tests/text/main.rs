@@ -27,6 +27,7 @@ mod class;
 mod corrections;
 mod day_answers;
 mod days;
+mod dough_figures;
 mod errors;
 mod errors_of_files;
 mod errors_of_reading;

@@ -33,7 +33,7 @@ pub fn MassFigure(
 #[component]
 pub fn MoistureFigure() -> impl IntoView {
     let state = use_app_state();
-    let shown = shown(state, |figures| Some(figures.moisture()));
+    let shown = shown(state, DoughFigures::moisture);
     of_dough(state, None, shown)
 }
 
@@ -45,7 +45,7 @@ fn shown(
     Signal::derive(move || {
         state
             .figures
-            .with(|figures| select(figures).cloned().unwrap_or_default())
+            .with(|figures| select(figures).cloned().unwrap_or_else(Shown::missing))
     })
 }
 

@@ -63,7 +63,8 @@ pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
 }
 
 /// The settings of a class whose loads bake as long as the run of its loaves says in this kitchen and
-/// as the log has taught of it: the minutes of the bench card.
+/// as the log has taught of it: the minutes of the bench card. `class` has the loaf that is baked: see
+/// [`class_batch::with_own_loaf`].
 ///
 /// ```
 /// use softcrumb::engine::{class::ClassSettings, learn::Learnt};
@@ -75,10 +76,8 @@ pub fn class_loads(class: &ClassSettings) -> Option<OvenPlan> {
 /// let kitchen = Kitchen::default();
 /// let (settings, learnt) = (DaySettings::default(), Learnt::default());
 /// let of_day = (&settings, &learnt);
-/// let class = as_the_run_bakes(&sheet, ClassSettings::default(), &kitchen, of_day);
-/// // Nobody has set what a loaf weighs: it is that of the batch.
-/// assert_eq!(class_batch::loaf(&sheet), Some(class.loaf));
-///
+/// let class = class_batch::with_own_loaf(&sheet, ClassSettings::default());
+/// let class = as_the_run_bakes(&sheet, class, &kitchen, of_day);
 /// sheet.batch = class_batch::of_bench(&sheet, &class);
 /// assert_eq!(class.oven.bake, usual_run(&sheet, &kitchen, of_day).bake_time());
 /// ```
@@ -89,7 +88,6 @@ pub fn as_the_run_bakes(
     kitchen: &Kitchen,
     of_day: (&DaySettings, &Learnt),
 ) -> ClassSettings {
-    let class = class_batch::with_own_loaf(sheet, class);
     let mut made = sheet.clone();
     made.batch = class_batch::of_bench(sheet, &class);
     ClassSettings {

@@ -65,7 +65,7 @@ fn ClassLoads() -> impl IntoView {
         let loads = day.settings.with(|settings| settings.loads);
         let bake = day.read(|results| results.bake)?;
         // Loads of one dough are not the class's: its run need not be followed.
-        let class = loads.staggered.then(|| workspace.settings.get())?;
+        let class = loads.staggered.then(|| workspace.class())?;
         let (sheet, kitchen) = (day.state.current(), day.state.kitchen);
         let (settings, learnt) = (day.settings.get(), day.learnt.get());
         let of_day = (&settings, &learnt);

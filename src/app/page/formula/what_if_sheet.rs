@@ -210,7 +210,8 @@ fn Follows(
     });
     let figure = move |select: fn(&DoughFigures) -> Option<&Shown>| {
         memo(move || {
-            let select = |figures: &DoughFigures| select(figures).cloned().unwrap_or_default();
+            let select =
+                |figures: &DoughFigures| select(figures).cloned().unwrap_or_else(Shown::missing);
             state.figures.with(select)
         })
     };
