@@ -1,6 +1,7 @@
 //! The class in words: what each bench weighs, the total, bowls, and the oven's loads.
 
 use super::class_weighed::class_weighed;
+pub use super::class_weighed::two_ways;
 use crate::engine::batch::Rounded;
 use crate::engine::class::{BenchBatch, BowlNeed, Class, ClassError, OvenPlan};
 use crate::engine::quantity::Mass;

@@ -2,7 +2,8 @@
 
 use crate::engine::quantity::Mass;
 use crate::results::batch::class::ClassWeights;
-use crate::results::batch::{class_weighed, is_told};
+use crate::results::batch::class_weighed::{self, TwoWays};
+use crate::results::batch::is_told;
 use crate::text::{chart::listed, format, format_options::FormatOptions, tr};
 
 /// "Weighed in all: 4927 g; of it 109 g stays in bowls and on benches."; `None` where it is all dough.
@@ -30,4 +31,14 @@ pub(super) fn class_weighed(weights: &ClassWeights, options: FormatOptions) -> O
         all = mass(weighed.all),
         reasons = listed(&reasons)?
     ))
+}
+
+/// Says that a class's batch weighs one thing as one batch and another bench by bench.
+#[must_use]
+pub fn two_ways(two: TwoWays, options: FormatOptions) -> String {
+    tr!(
+        "For the class there are two ways to weigh: as one batch, {one_batch}, as “What to weigh” lists it; or bench by bench, each by its own scale and with its own rest in the bowl, {by_benches} together, as “Class” lists it and “Shopping and cost” buys it.",
+        one_batch = format::mass(two.one_batch, options),
+        by_benches = format::mass(two.by_benches, options)
+    )
 }

@@ -71,7 +71,7 @@ pub fn view(shopping: &ShoppingResults, currency: &str, options: FormatOptions) 
         paid: money(shopping.paid),
         missing: missing(list.unpriced, options),
         of_class: shopping.of_class.then(|| {
-            tr!("For the whole class: the sum of what every bench weighs, each rounded by its own scale and with its own rest in the bowl. One large batch, as Batch weighs it above, takes a few grams more or less.")
+            tr!("For the whole class: the sum of what every bench weighs, each rounded by its own scale and with its own rest in the bowl. “What to weigh” above is for one batch.")
         }),
         text,
         working: shopping.used.iter().map(|_| list.working()).collect(),

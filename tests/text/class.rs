@@ -11,7 +11,7 @@ use softcrumb::engine::nutrition::NutritionError;
 use softcrumb::engine::quantity::{Division, Mass};
 use softcrumb::engine::shopping::ShoppingError;
 use softcrumb::engine::tin::TinError;
-use softcrumb::results::batch;
+use softcrumb::results::batch::{self, class_batch, class_weighed};
 use softcrumb::sheet::{Kitchen, Pantry, Scales, examples};
 use softcrumb::text::share::{SheetRow, class_sheet};
 use softcrumb::text::{self, caution};
@@ -218,4 +218,34 @@ fn the_sheet_says_why_more_is_weighed_than_the_dough_of_the_loaves() {
     assert!((all - sum - dough).abs() < 2.0, "{said}");
     let paper = class_sheet(&sheet, &view, &Pantry::default(), None, british());
     assert_eq!(paper.notes.first(), view.weighed.as_ref());
+}
+
+/// By definition: each figure is the sum of the rows of its own list, to the gram.
+#[test]
+fn the_two_totals_of_a_class_are_told_side_by_side() {
+    let (_, mut sheet) = examples().remove(0);
+    let scales = Kitchen::default().scales;
+    let settings = ClassSettings::default();
+    let settings = settings.with_loaf(settings.loaf);
+    sheet.batch = class_batch::of_all(&sheet, &settings);
+    let made = batch::of(&sheet, scales);
+    let two = class_weighed::two_ways(&sheet, &made, &settings, scales).unwrap();
+    let rows = &made.rounded.as_ref().unwrap().lines;
+    let listed: f64 = rows.iter().map(|line| line.weighed.grams()).sum();
+    assert!((two.one_batch.grams() - listed).abs() < 1e-6);
+    let class = batch::class::of(&sheet, &settings, scales).weights.unwrap();
+    let benches: f64 = class
+        .total
+        .lines
+        .iter()
+        .map(|line| line.weighed.grams())
+        .sum();
+    assert!((two.by_benches.grams() - benches).abs() < 1e-6);
+    let said = text::class::two_ways(two, british());
+    for mass in [two.one_batch, two.by_benches] {
+        assert!(
+            said.contains(&text::format::mass(mass, british())),
+            "{said}"
+        );
+    }
 }

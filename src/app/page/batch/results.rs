@@ -5,13 +5,13 @@ use leptos::prelude::*;
 use super::dividing::BenchBoxes;
 use super::target::PreviousTargets;
 use crate::app::browser::live_region::announce;
-use crate::app::state::{AppState, memo, use_app_state};
+use crate::app::state::{AppState, WorkspaceStore, memo, use_app_state};
 use crate::engine::batch::{BatchFigure, Rounded, Scaled};
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Mass;
 use crate::engine::working::WorkingLine;
-use crate::results::batch::{self, BatchResults, target};
-use crate::text::tr;
+use crate::results::batch::{self, BatchResults, class_weighed, target};
+use crate::text::{self, tr};
 
 /// The results of the batch.
 #[derive(Clone, Copy)]
@@ -83,6 +83,17 @@ impl BatchContext {
     pub fn read_rounded<T>(self, select: impl Fn(&Rounded) -> Option<T>) -> Option<T> {
         self.results
             .with(|results| select(results.rounded.as_ref()?))
+    }
+
+    /// What a class's batch weighs as one and bench by bench, where that differs.
+    pub fn two_ways(self) -> Option<String> {
+        let state = use_app_state();
+        let (options, class) = (state.options.get(), WorkspaceStore::from_context().class());
+        let scales = state.kitchen.with(|kitchen| kitchen.scales);
+        let two = self.results.with(|batch| {
+            state.with(|sheet| class_weighed::two_ways(sheet, batch, &class, scales))
+        })?;
+        Some(text::class::two_ways(two, options))
     }
 
     /// The steps that lead to a figure of the batch.

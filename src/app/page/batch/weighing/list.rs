@@ -24,9 +24,16 @@ pub fn Weighing() -> impl IntoView {
         more.get()
             .map(|says| view! { <p class="quiet follows">{says}</p> })
     };
+    let two_ways = memo(move || context.two_ways());
+    let two_ways = move || {
+        two_ways
+            .get()
+            .map(|says| view! { <p class="quiet follows">{says}</p> })
+    };
     view! {
         <section class="card weighing" aria-label=tr!("What to weigh")>
             {more}
+            {two_ways}
             <For each=move || parts.get() key=Clone::clone let(part)>
                 <PartList part />
             </For>
