@@ -47,7 +47,8 @@ fn work_a_minute_before_one_wakes_is_no_conflict_and_half_an_hour_is() {
     );
 }
 
-/// By definition: what is offered reads otherwise than what is set.
+/// By definition: what is offered reads otherwise than what is set, and to whole five minutes, so that
+/// it is read as it is set.
 #[test]
 fn no_remedy_is_the_time_that_is_set() {
     let lasts = DurationRange::just(minutes(60.0));
@@ -65,7 +66,7 @@ fn no_remedy_is_the_time_that_is_set() {
         solutions(&plan, Aim::Table(table), &around)
     };
     assert_eq!(offered(30), []);
-    assert_eq!(offered(90), [Change::TableLater(at(36_090))]);
+    assert_eq!(offered(90), [Change::TableLater(at(36_300))]);
 }
 
 /// By definition: without a dough there is nothing to plan.

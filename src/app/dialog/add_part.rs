@@ -11,10 +11,9 @@ use crate::text::{name, notice, tr};
 /// Adds a part of a kind, in the order of the work; returns its place.
 fn add(state: AppState, kind: PartKind) -> usize {
     let part = Part::empty(kind, name::part_kind(kind).to_owned());
-    state.edit(|sheet| sheet.formula.add_part(part));
-    let formula = state.sheet().formula;
-    let place = formula.parts.iter().rposition(|part| part.kind == kind);
-    place.unwrap_or_default()
+    let mut place = 0;
+    state.edit(|sheet| place = sheet.formula.add_part(part));
+    place
 }
 
 /// Adds a part of a kind that is chosen.

@@ -235,10 +235,13 @@ impl Formula {
         self.parts.iter().position(|part| part.kind == kind)
     }
 
-    /// Adds a part in the order of the work, after the others of its kind.
-    pub fn add_part(&mut self, part: Part) {
+    /// Adds a part in the order of the work, after the others of its kind; returns its place.
+    pub fn add_part(&mut self, part: Part) -> usize {
+        let kind = part.kind;
         self.parts.push(part);
         self.parts.sort_by_key(|part| part.kind);
+        let place = self.parts.iter().rposition(|own| own.kind == kind);
+        place.unwrap_or_default()
     }
 
     /// The line that stands there.

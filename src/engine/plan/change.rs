@@ -29,6 +29,10 @@ pub enum Change {
 const EARLIER: i64 = 96;
 const QUARTER: i64 = 900;
 const MINUTE: i64 = 60;
+/// The minutes of a time that is offered: five, as a clock is set to. Common practice.
+const FIVE_MINUTES: i64 = 300;
+/// How many of them a time is put off at most: an hour.
+const PUT_OFF: i64 = 12;
 
 /// What solves everything that is in the way of the plan with its bread on the table at `table`.
 pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
@@ -37,6 +41,7 @@ pub(super) fn changes(course: &Course, table: i64) -> Vec<Change> {
     // What reads the same by the clock is set already.
     let reads_later = later.div_euclid(MINUTE) > table.div_euclid(MINUTE);
     if found.cost.hard == 0 && reads_later {
+        let later = on_the_clock(course, later).unwrap_or(later);
         all.push(Change::TableLater(Instant::held(later)));
     }
     if let Some(earlier) = earlier(course, table) {
@@ -78,11 +83,16 @@ fn as_it_is_ready(course: &Course, table: i64, found: &Found) -> i64 {
         .map(|((task, _), lasts)| (lasts - task.wished).max(0))
         .min();
     let ready = table - lies.unwrap_or(0);
-    if search(course, ready).cost.hard == 0 {
-        ready
-    } else {
-        table
-    }
+    let ready = on_the_clock(course, ready).unwrap_or(table);
+    ready.min(table)
+}
+
+/// The first whole five minutes from a time on at which nothing is in the way: what is offered is what
+/// is then set. `None` where there are none within the hour.
+fn on_the_clock(course: &Course, at: i64) -> Option<i64> {
+    let first = at + (-at).rem_euclid(FIVE_MINUTES);
+    let mut times = (0..=PUT_OFF).map(|count| first + count * FIVE_MINUTES);
+    times.find(|at| search(course, *at).cost.hard == 0)
 }
 
 /// Whether all is well once a step that gives may give by half as much again either way.

@@ -1,6 +1,6 @@
 //! What a plan is solved around: nights, now, what is done, and one pair of hands.
 
-use super::bench_order::{Doing, doing};
+use super::doing::{Doing, doing};
 use super::input::DayInput;
 use super::nights::nights_between;
 use crate::engine::plan::{Aim, Around, Done, Plan};

@@ -1,7 +1,8 @@
 //! The course of a bake at the bench: what is to be done now, and what runs beside it.
 
-use super::bench_order::{Doing, bench_order, doing, is_counted};
+use super::bench_order::{bench_order, is_counted};
 use super::day_results::DayResults;
+use super::doing::{Doing, doing};
 use crate::engine::plan::{Step, StepAt, Timed};
 use crate::engine::quantity::{Instant, Minutes};
 use crate::sheet::Moment;

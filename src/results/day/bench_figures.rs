@@ -189,7 +189,8 @@ impl Asked<'_> {
         let noted = self.input.bench.and_then(|bench| bench.bake.noted.bowl);
         let dough = noted.map_or_else(|| self.in_it(needed), |bowl| bowl.after);
         let division = self.input.rounded?.weighing.main;
-        divide(dough, pieces, division).ok()
+        // The pieces add up to what the scale shows of it, as the batch does.
+        divide(division.nearest(dough), pieces, division).ok()
     }
 
     /// A mass of dough with its share of what was weighed otherwise.

@@ -1,52 +1,8 @@
-//! The order of the bench: who begins and ends each kind of step, and which steps the bench counts.
+//! The order of the bench, and which of its steps it counts.
 
 use super::day_results::DayResults;
-use crate::engine::plan::{Step, StepAt, StepKind, Timed};
-
-/// Who begins and ends a kind of step at the bench.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Doing {
-    /// The baker's hands, until it is done.
-    ByHand,
-    /// The baker sets it going; it runs beside other work.
-    SetGoing,
-    /// It begins when the work before it is done, and runs beside other work.
-    ByItself,
-}
-
-/// Who begins and ends a kind of step.
-#[must_use]
-pub const fn doing(kind: StepKind) -> Doing {
-    match kind {
-        StepKind::CoolPaste
-        | StepKind::ChillPaste
-        | StepKind::ChillPreferment
-        | StepKind::WarmUp
-        | StepKind::Preheat
-        | StepKind::Bake
-        | StepKind::Cool
-        | StepKind::Refill
-        | StepKind::LaterBake => Doing::SetGoing,
-        StepKind::StandPreferment
-        | StepKind::Bulk
-        | StepKind::Rest
-        | StepKind::Proof
-        | StepKind::LaterProof => Doing::ByItself,
-        StepKind::Scald
-        | StepKind::MixPreferment
-        | StepKind::Mix
-        | StepKind::ButterIn
-        | StepKind::Divide
-        | StepKind::Round
-        | StepKind::Shape
-        | StepKind::Tin
-        | StepKind::Melt
-        | StepKind::Drizzle
-        | StepKind::Brush
-        | StepKind::Own
-        | StepKind::LaterDough => Doing::ByHand,
-    }
-}
+use super::doing::{Doing, doing};
+use crate::engine::plan::{Step, StepAt, Timed};
 
 /// Whether a step has a number: the baker does it or sets it going, or nothing is before it with which
 /// it could begin by itself. The bench, the plan, the card and a link all count these.

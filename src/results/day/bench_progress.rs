@@ -1,8 +1,9 @@
 //! What *Done*, *Start it now* and *Back* do at the bench.
 
 use super::bench_course::{Course, bench_screen};
-use super::bench_order::{Doing, doing, is_counted};
+use super::bench_order::is_counted;
 use super::day_results::{DayResults, of};
+use super::doing::{Doing, doing};
 use super::input::DayInput;
 use super::which_rise::WhichRise;
 use crate::engine::plan::{Edit, Step, StepAt, StepKind};

@@ -26,10 +26,22 @@ pub(super) fn is_grave(conflict: &Conflict, around: &Around, solved: &Solved) ->
     }
 }
 
-/// Leaves only the conflicts that are grave.
+/// How grave a kind of conflict is, the gravest first: what cannot be, what spoils the dough, work in
+/// the night, two works at once.
+pub(super) const fn gravity(conflict: &Conflict) -> u8 {
+    match conflict {
+        Conflict::TooLate { .. } => 0,
+        Conflict::Waits { .. } => 1,
+        Conflict::AtNight { .. } => 2,
+        Conflict::HandsFull { .. } => 3,
+    }
+}
+
+/// Leaves only the conflicts that are grave, the gravest first.
 pub(super) fn keep_grave(solved: &mut Solved, around: &Around) {
     let conflicts = std::mem::take(&mut solved.conflicts).into_iter();
     solved.conflicts = conflicts
         .filter(|conflict| is_grave(conflict, around, solved))
         .collect();
+    solved.conflicts.sort_by_key(gravity);
 }

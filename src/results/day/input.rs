@@ -2,7 +2,7 @@
 
 use super::learning::taught_kitchen;
 use super::plan_times::plan_times;
-use super::weighed_formula::{as_weighed, exact};
+use super::weighed_formula::{as_weighed, exact, settled};
 use crate::engine::batch::Rounded;
 use crate::engine::formula::Formula;
 use crate::engine::learn::Learnt;
@@ -141,12 +141,11 @@ impl<'a> DayInput<'a> {
         rises
     }
 
-    /// The batch with the masses that were really weighed; `None` where none differs from the
-    /// batch.
+    /// The batch with the masses that were really weighed; `None` where all are as asked.
     pub(super) fn weighed_formula(&self) -> Option<Formula> {
-        let bench = self.bench?;
         let rounded = self.rounded?;
+        let bench = settled(rounded, self.bench?);
         let any = bench.weighed.iter().any(|weighing| weighing.mass.is_some());
-        any.then(|| as_weighed(&exact(rounded), bench))
+        any.then(|| as_weighed(&exact(rounded), &bench))
     }
 }

@@ -21,6 +21,7 @@ mod core_found;
 mod corrections;
 mod critical_path;
 mod day_results;
+mod doing;
 mod doughs;
 mod first_load;
 mod fresh_paste;
@@ -63,7 +64,7 @@ pub use bench::{TimerState, begin_bake, finish_bake, is_untouched, last_time, ti
 pub use bench_course::{BenchScreen, bench_screen, timers_beside};
 pub use bench_figures::bench_step;
 pub use bench_list::{ListedStep, RunningStep, bench_list};
-pub use bench_order::{Doing, doing, step_count, steps_counted};
+pub use bench_order::{step_count, steps_counted};
 pub use bench_progress::{begin_early, put_rise, step_done, take_back, to_keep};
 pub use bench_step::BenchStep;
 pub use bench_summary::{SummaryFigure, SummaryRow, as_expected, bake_summary, note_findings};
@@ -74,6 +75,7 @@ pub use corrections::{
 };
 pub use critical_path::{PathItem, critical_path};
 pub use day_results::{DayResults, of, of_run};
+pub use doing::{Doing, doing};
 pub use doughs::Doughs;
 pub use first_load::{first_load, is_later, later_than_first, load_begins};
 pub use fresh_paste::{FoundWarmth, FreshPaste, found_warmth};

@@ -2,8 +2,8 @@
 //! baked, an oven that is not hot.
 
 use super::bench_course::Course;
-use super::bench_order::{Doing, doing};
 use super::day_results::DayResults;
+use super::doing::{Doing, doing};
 use super::grave::GRAVE;
 use crate::engine::plan::{Step, StepAt, StepKind};
 use crate::engine::quantity::{Instant, Minutes};

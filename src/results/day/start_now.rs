@@ -3,6 +3,7 @@
 use super::bench_progress::begin;
 use super::corrections::{DurationChange, deviation};
 use super::day_results::{DayResults, of};
+use super::grave::gravity;
 use super::input::DayInput;
 use crate::engine::plan::{Conflict, StepAt, StepKind};
 use crate::engine::quantity::{Instant, Minutes};
@@ -82,19 +83,17 @@ fn new_conflicts(results: &DayResults, then: &DayResults) -> Vec<Conflict> {
     let mut new: Vec<Conflict> = conflicts
         .filter(|one| !had.iter().any(|other| is_about(one) == is_about(other)))
         .collect();
-    new.sort_by_key(|one| is_about(one).0);
-    new.dedup_by_key(|one| is_about(one).0);
+    new.dedup_by_key(|one| gravity(one));
     new
 }
 
 /// The gravity of a conflict, and the step it is about.
 const fn is_about(conflict: &Conflict) -> (u8, usize) {
-    match conflict {
-        Conflict::TooLate { step, .. } => (0, *step),
-        Conflict::Waits { step, .. } => (1, *step),
-        Conflict::AtNight { step, .. } => (2, *step),
-        Conflict::HandsFull { step, .. } => (3, *step),
-    }
+    let (Conflict::TooLate { step, .. }
+    | Conflict::Waits { step, .. }
+    | Conflict::AtNight { step, .. }
+    | Conflict::HandsFull { step, .. }) = conflict;
+    (gravity(conflict), *step)
 }
 
 /// The step that is lengthened most, of those that are lengthened much. Bread that lies ready for longer

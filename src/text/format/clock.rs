@@ -83,7 +83,7 @@ pub fn box_clock(clock: Clock) -> String {
     format!("{:02}:{:02}", clock.hour(), clock.minute())
 }
 
-/// A point in time for a browser's own box: "2026-03-28T16:00".
+/// A point in time for a browser's own box, to the nearest minute: "2026-03-28T16:00".
 #[must_use]
 pub fn box_date_and_clock(at: Instant, zone: &Zone) -> String {
     let Civil { date, clock, .. } = civil(at, zone);

@@ -1,8 +1,8 @@
 //! The bake: phases, time, core.
 
 use crate::engine::heat::{
-    BakeTime, BakedShape, CUT_AT, CoreTarget, HeatFrom, LoafCooling, PhaseAdvice, ReviewedPhase,
-    still_to_fan,
+    BakeTime, BakedShape, CUT_AT, CoreTarget, HeatFrom, LoafBody, LoafCooling, PhaseAdvice,
+    ReviewedPhase, still_to_fan,
 };
 use crate::engine::quantity::Temperature;
 use crate::text::{
@@ -100,11 +100,39 @@ fn bakes_in(time: &BakeTime, options: FormatOptions) -> String {
     }
 }
 
+/// What the time is scaled from: of a loaf with the tin that it is taken to have baked in, which suits
+/// its dough.
+fn scaled_from(time: &BakeTime, options: FormatOptions) -> String {
+    let baked = &time.from_bake.baked;
+    let minutes = format::minutes(time.known, options);
+    let oven = format::temperature(time.from_bake.oven, options);
+    let mass = format::mass(baked.dough, options);
+    match baked.body {
+        LoafBody::Bar { long, wide, .. } => {
+            let [long, wide] = [long, wide].map(|side| format::thickness(side, options));
+            tr!(
+                "Scaled from {minutes} at {oven} for {mass} of dough in a tin of {long} × {wide}.",
+                minutes = minutes,
+                oven = oven,
+                mass = mass,
+                long = long,
+                wide = wide
+            )
+        }
+        LoafBody::Round { .. } => tr!(
+            "Scaled from {minutes} at {oven} for pieces of {mass} that stand apart.",
+            minutes = minutes,
+            oven = oven,
+            mass = mass
+        ),
+    }
+}
+
 /// How long it takes, scaled from the known bake.
 #[must_use]
 pub fn bake_time(time: &BakeTime, options: FormatOptions) -> Advice {
     Advice {
-        means: bakes_in(time, options).into(),
+        means: format!("{} {}", bakes_in(time, options), scaled_from(time, options)).into(),
         to_do: tr!(
             "Time is a hint; the temperature in the middle is the test. Begin to measure at the \
              shorter time."

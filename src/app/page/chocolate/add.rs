@@ -29,7 +29,9 @@ pub fn AddPartCard(
                 announce(notice::parts_full());
             }
             Ok(Some(part)) => {
-                state.edit(|sheet| sheet.formula.add_part(part));
+                state.edit(|sheet| {
+                    sheet.formula.add_part(part);
+                });
                 announce(tr!("Added to the formula. Undo removes it."));
             }
             Ok(None) => {}

@@ -70,7 +70,7 @@ pub fn StartEarly(
     let toggle = move |_| {
         is_open.update(|open| *open = !*open);
         // Not before what starting now does has been worked out.
-        set_timeout(move || focus::show_whole(fold), AFTER_FRAME * 2);
+        set_timeout(move || focus::show_whole(fold), ONCE_TOLD);
     };
     view! {
         <details class="fold within otherwise" node_ref=fold on:toggle=toggle>
@@ -92,6 +92,8 @@ pub fn StartEarly(
 
 /// So long after the frame it is worked out what starting now does: it takes a plan of its own.
 const AFTER_FRAME: Duration = Duration::from_millis(40);
+/// By then it has been worked out and is told.
+const ONCE_TOLD: Duration = Duration::from_millis(80);
 
 /// What becomes of the bread when the next step is started now.
 #[component]
