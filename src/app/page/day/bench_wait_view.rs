@@ -83,10 +83,10 @@ pub fn Waiting(
             <Asleep screen />
             {runs}
             {plain}
-            {move || match not_ready.get() {
-                Some(found) => view! { <StartEarly step found begin /> }.into_any(),
-                None => view! { <StartedNow step /> }.into_any(),
-            }}
+            // A row that was opened stays open while the times follow.
+            <Show when=move || not_ready.with(Option::is_some) fallback=move || view! { <StartedNow step /> }>
+                <StartEarly step not_ready begin />
+            </Show>
         </section>
     }
 }

@@ -59,7 +59,7 @@ pub fn StartEarly(
     /// The next step.
     step: StepAt,
     /// What is not ready yet.
-    found: NotReady,
+    not_ready: Memo<Option<NotReady>>,
     /// Begins it.
     #[prop(into)]
     begin: Callback<()>,
@@ -79,7 +79,7 @@ pub fn StartEarly(
             </summary>
             <Show when=move || is_open.get()>
                 <div class="body">
-                    <p class="advice">{move || sentence(day, &found, step)}</p>
+                    <p class="advice">{move || sentence(day, &not_ready.get()?, step)}</p>
                     <StartedNow step />
                     <div class="buttons">
                         <Button label=tr!("Start it early") on_tap=begin />
