@@ -62,20 +62,10 @@ pub fn part_weights_named(
 pub fn to_weigh(line: &RoundedLine, options: FormatOptions) -> String {
     let shows = || format::mass_weighed(line.weighed, line.division, options);
     match line.reading {
-        ScaleReading::AsWeighed if is_far_off(line) => format!("⚠ {}", shows()),
+        ScaleReading::AsWeighed if line.is_far_off() => format!("⚠ {}", shows()),
         ScaleReading::AsWeighed => shows(),
         ScaleReading::BelowScale => format::mass(line.exact, options),
     }
-}
-
-/// More of an error than this is told on paper, where no mark opens to its aid. Common practice: a tenth
-/// more or less yeast is a rise a tenth faster or slower.
-const FAR_OFF: f64 = 0.1;
-
-/// Whether what the scale shows of a line is far off, or nothing.
-pub(super) fn is_far_off(line: &RoundedLine) -> bool {
-    line.reading == ScaleReading::BelowScale
-        || line.error_share.is_some_and(|off| off.fraction() > FAR_OFF)
 }
 
 /// All of a part together, as finely as its finest scale weighs; what is too little for the scale is

@@ -72,6 +72,19 @@ pub struct RoundedLine {
     pub aids: Option<WeighingAids>,
 }
 
+impl RoundedLine {
+    /// More of an error than this is told where no mark opens to its aid, as on paper. Common practice: a
+    /// tenth more or less yeast is a rise a tenth faster or slower.
+    const FAR_OFF: f64 = 0.1;
+
+    /// Whether what the scale shows of it is far off, or nothing.
+    #[must_use]
+    pub fn is_far_off(&self) -> bool {
+        let off = self.error_share.map_or(0.0, Share::fraction);
+        self.reading == ScaleReading::BelowScale || off > Self::FAR_OFF
+    }
+}
+
 /// A formula as the scales show it.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Rounded {

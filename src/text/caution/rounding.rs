@@ -5,7 +5,6 @@ use super::advice::COMMON_PRACTICE;
 use crate::engine::batch::{
     PocketScale, Rounded, RoundedLine, ScaleReading, SolutionAid, WeighingAids, YeastSolution,
 };
-use crate::text::weighing::is_far_off;
 use crate::text::{format, format_options::FormatOptions, name, tr};
 
 /// What to know about a line whose rounding passes 2 %; `None` where it does not.
@@ -43,7 +42,7 @@ pub fn below_scale(rounded: &Rounded, options: FormatOptions) -> Vec<String> {
         Some(tr!("{food}, {part}", food = food, part = part))
     };
     let (mut told, mut far_off) = (Vec::new(), Vec::new());
-    for line in rounded.lines.iter().filter(|line| is_far_off(line)) {
+    for line in rounded.lines.iter().filter(|line| line.is_far_off()) {
         let Some(called) = called(line) else { continue };
         if line.reading == ScaleReading::BelowScale {
             let advice = rounding(&called, line, options);
