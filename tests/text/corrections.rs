@@ -82,7 +82,7 @@ fn a_rise_that_deviates_is_shown_with_the_place_that_corrects_it() {
         late: minutes(20.0),
         ..rise
     };
-    assert_eq!(said(late, None), "It begins 20 min later than planned.");
+    assert_eq!(said(late, None), "It is 20 min behind the plan.");
 }
 
 #[test]

@@ -111,7 +111,7 @@ pub fn rise_deviation(corrections: &StepCorrections, options: FormatOptions) -> 
     wording.extend(rise_duration(&rise, options));
     if rise.late > Minutes::ZERO {
         let late = format::whole_minutes(rise.late, options);
-        wording.push(tr!("It begins {late} later than planned.", late = late));
+        wording.push(tr!("It is {late} behind the plan.", late = late));
     }
     if let Some(place) = rise.chosen {
         let place = format::temperature(place, options);

@@ -7,9 +7,16 @@ use crate::results::day::NotReady;
 use crate::sheet::civil::Zone;
 use crate::text::{format, name, tr};
 
-/// In few words, in place of the button that goes on: "Not before 14:05".
+/// In few words, in place of the button that goes on: "Not before 14:05". Of a night in the fridge the
+/// heading says until when; its soonest end would be an hour at which nobody is up.
 #[must_use]
 pub fn not_before(found: &NotReady, now: Instant, zone: &Zone) -> String {
+    if matches!(
+        found.step.work,
+        StepKind::ChillPaste | StepKind::ChillPreferment
+    ) {
+        return String::new();
+    }
     found.until.map_or_else(
         || tr!("The oven is off").to_owned(),
         |until| tr!("Not before {time}", time = time_of_day(until, now, zone)),
