@@ -31,6 +31,7 @@ function picture(page, wide, high, kind = 'image/png') {
 async function withBake(session, screen = 'phone', more = {}) {
   const { page, day } = await onFriday(session, screen, more);
   await day.start();
+  await day.next();
   await day.stop();
   await day.openRows();
   await day.bakes.locator('summary').first().click();

@@ -156,7 +156,8 @@ export class Visitor {
     const undo = this.page.getByRole('banner').getByRole('button', { name: 'Undo', exact: true, includeHidden: true });
     if ((await undo.getAttribute('aria-disabled')) !== 'true') await undo.click();
     await this.in('settled');
-    if (isBench) await this.press('Back to the bench');
+    // A bench that was only looked at is opened anew.
+    if (isBench && !(await this.press('Back to the bench'))) await this.press('Start at the bench');
     for (const step of isDialog ? path.slice(0, -1) : []) await this.act(step);
     const undone = await this.in('box', key);
     if (undone?.text !== before.text) {
