@@ -31,7 +31,8 @@ pub fn leave_box() {
 /// Scrolls until the end of what has opened is on the screen, once it has been drawn.
 pub fn show_whole(opened: NodeRef<Details>) {
     request_animation_frame(move || {
-        if let Some(opened) = opened.get_untracked() {
+        // It may be gone by then.
+        if let Some(opened) = opened.try_get_untracked().flatten() {
             opened.scroll_into_view_with_bool(false);
         }
     });

@@ -55,7 +55,7 @@ export async function unfold(page, title) {
 }
 
 /// With ordinary spaces.
-export const plain = (text) => text.replaceAll('\u00a0', ' ').replaceAll('\u202f', ' ').replace('⚠ ', '');
+export const plain = (text) => text.replaceAll('\u00a0', ' ').replaceAll('\u202f', ' ').replaceAll('⚠ ', '');
 
 /// Makes the window as high as the page, so that nothing lies beneath the bar of places.
 export async function whole(page) {
