@@ -38,7 +38,7 @@ test('a loaf without a night, begun now: ready as soon as it can be, told before
   assert.doesNotMatch(said, /Ready to cut/, 'said once');
   await day.leave();
   assert.equal((await day.keys())['Ready Sat'].value, ready);
-  await reads(page.getByRole('region', { name: 'Two days' }), new RegExp(`Ready to cut Sat ${ready}`));
+  await reads(page.getByRole('region', { name: 'One day' }), new RegExp(`Ready to cut Sat ${ready}`));
   await reads(page.getByRole('region', { name: 'When', exact: true }), new RegExp(`Ready Sat ${ready}`));
 });
 
@@ -90,7 +90,7 @@ test('a bench that was only looked at is no bake, also after a reload', async (s
   await page.reload();
   await start.waitFor();
   await day.start();
-  await day.done.click();
+  await day.next();
   await day.leave();
   await page.getByRole('button', { name: 'Back to the bench' }).waitFor();
 });
