@@ -3,7 +3,7 @@
 
 use super::batch_results::BatchResults;
 use super::class::{ClassWeights, of as class_of};
-use super::told::is_told;
+use super::small_mass::is_told;
 use crate::engine::class::ClassSettings;
 use crate::engine::formula::Formula;
 use crate::engine::quantity::Mass;

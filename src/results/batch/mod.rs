@@ -12,10 +12,10 @@ pub mod class_weighed;
 pub mod dividing;
 pub mod nutrition;
 pub mod shopping;
+mod small_mass;
 pub mod target;
 pub mod tins;
-mod told;
 pub mod weighing;
 
 pub use batch_results::{BatchResults, as_formula, of, scale, scaled_formula};
-pub use told::is_told;
+pub use small_mass::is_told;

@@ -2,7 +2,7 @@
 
 use std::num::{NonZeroU16, NonZeroU32};
 
-use super::told::is_told;
+use super::small_mass::is_told;
 use crate::engine::batch::{BatchTarget, Scaled};
 use crate::engine::quantity::Mass;
 use crate::engine::tin::{
