@@ -41,8 +41,7 @@ impl TinResults {
     pub fn another_dough(&self) -> Option<Mass> {
         let filling = self.filling.as_ref().ok()?;
         let there = filling.there?;
-        let differs = is_told(filling.all.less(there)) || is_told(there.less(filling.all));
-        differs.then_some(filling.all)
+        is_told((filling.all - there).size()).then_some(filling.all)
     }
 }
 

@@ -1,4 +1,4 @@
-//! What *Done*, *Start it now* and *Back* do at the bench.
+//! What *Done*, *Start it now* and *Back* do at the bench, and another place for a rise.
 
 use super::bench_course::{Course, bench_screen};
 use super::bench_order::is_counted;

@@ -105,7 +105,7 @@ pub use start_now::{Moved, StartNow, start_now};
 pub use target::open_target;
 pub use usual_run::{evening_list, plan_list, usual_list, usual_run};
 pub use weighed_formula::as_weighed;
-pub use weighing::{StepWeighing, WeighedLine, WeighedPart, step_weighing};
+pub use weighing::{StepWeighing, WeighedLine, WeighedPart, goes_into_a_bowl, step_weighing};
 pub use weighing_effect::{
     Addition, WeighingDifference, WeighingEffect, additions, step_additions, step_weighing_effect,
     weighing_effect,

@@ -196,3 +196,12 @@ pub(super) fn warm(input: &DayInput, at: LineAt) -> Option<Temperature> {
         .or_else(|| flour.then_some(kitchen.flour_at()));
     set.filter(|_| part.kind == PartKind::Final)
 }
+
+/// Whether what is weighed at a kind of step goes into one bowl.
+#[must_use]
+pub const fn goes_into_a_bowl(kind: StepKind) -> bool {
+    matches!(
+        kind,
+        StepKind::Scald | StepKind::MixPreferment | StepKind::Mix | StepKind::Melt
+    )
+}

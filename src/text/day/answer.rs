@@ -1,6 +1,6 @@
 //! Answers: what each row of the place says of itself in one line.
 
-use crate::engine::formula::{Formula, Part, PartKind};
+use crate::engine::formula::{Formula, PartKind};
 use crate::engine::learn::Learnt;
 use crate::engine::numerics::saturating_u32;
 use crate::engine::rise::{ReferenceBasis, ReferenceRise, Stated};
@@ -56,8 +56,11 @@ pub fn days_title(results: &DayResults, zone: &Zone) -> &'static str {
 #[must_use]
 pub fn fridge_answer(settings: &DaySettings, formula: &Formula, options: FormatOptions) -> String {
     let fridge = format::minutes(settings.rises.fridge, options);
-    let goes_in = |part: &Part| matches!(part.kind, PartKind::Paste | PartKind::Preferment);
-    if !formula.parts.iter().any(goes_in) {
+    let made_ahead = [PartKind::Paste, PartKind::Preferment];
+    if made_ahead
+        .iter()
+        .all(|kind| formula.first_part(*kind).is_none())
+    {
         return match settings.loads.count.get() {
             1 => tr!("one oven load").to_owned(),
             more => tr!("{loads} oven loads", loads = format::count(more, options)),

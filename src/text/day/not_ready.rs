@@ -40,7 +40,7 @@ pub fn not_ready(
     let kind = found.step.work;
     if found.step == next {
         return tr!(
-            "Lit at {time} the oven is hot in time; before, it stands hot for nothing.",
+            "Switched on at {time}, the oven is hot in time. Sooner, it stands hot for nothing.",
             time = time
         );
     }

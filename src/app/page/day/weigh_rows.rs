@@ -7,9 +7,9 @@ use super::results::Day;
 use super::weigh_row::{PartRow, WeighRow};
 use crate::app::part::Button;
 use crate::app::state::memo;
-use crate::engine::plan::{StepAt, StepKind};
+use crate::engine::plan::StepAt;
 use crate::results::day::{
-    Addition, StepWeighing, step_additions, step_weighing, step_weighing_effect,
+    Addition, StepWeighing, goes_into_a_bowl, step_additions, step_weighing, step_weighing_effect,
 };
 use crate::text::{day as day_text, tr};
 
@@ -46,20 +46,12 @@ pub fn WeighRows(
             <p class="so-far">
                 <span>{tr!("Tap a weight to change it.")}</span>
                 " "
-                {in_a_bowl(step.work).then(|| view! { <b>{total}</b> })}
+                {goes_into_a_bowl(step.work).then(|| view! { <b>{total}</b> })}
             </p>
             <Effect step />
         </Show>
         <Additions step />
     }
-}
-
-/// Whether what is weighed at a step goes into one bowl.
-const fn in_a_bowl(kind: StepKind) -> bool {
-    matches!(
-        kind,
-        StepKind::Scald | StepKind::MixPreferment | StepKind::Mix | StepKind::Melt
-    )
 }
 
 /// What the masses that were weighed do.
